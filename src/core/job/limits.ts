@@ -1,0 +1,58 @@
+// The one table of units, ranges, choices and defaults; read by the checking, the app and the docs.
+
+/** Bounds of a number, text length or list length; both ends allowed. `default` is filled in when the field is left out. */
+export interface Limit {
+  unit: "mm" | "deg" | "characters" | "entries" | "count";
+  min: number;
+  max: number;
+  default?: number;
+}
+
+/**
+ * Ranges by what is measured. The upper ends are far beyond any workshop: they keep a slip of the keyboard from
+ * asking for a kilometre, and every result well inside double precision.
+ */
+export const LIMITS = {
+  /** Of the text of a whole file. */
+  file: { unit: "characters", min: 0, max: 1_000_000 },
+  title: { unit: "characters", min: 0, max: 120 },
+  note: { unit: "characters", min: 0, max: 2000 },
+  id: { unit: "characters", min: 1, max: 40 },
+  diameter: { unit: "mm", min: 1, max: 20_000 },
+  /** Also less than leaves a bore: half an outside diameter, or a mean diameter. */
+  thickness: { unit: "mm", min: 0, max: 10_000, default: 0 },
+  length: { unit: "mm", min: 1, max: 50_000 },
+  cuts: { unit: "entries", min: 0, max: 64 },
+  /** Heights from the base line, and z of profile points. */
+  height: { unit: "mm", min: -100_000, max: 100_000 },
+  /** Measures across the view, and x of profile points. */
+  sideways: { unit: "mm", min: -100_000, max: 100_000, default: 0 },
+  /** Directions about the axis. */
+  direction: { unit: "deg", min: -360, max: 360, default: 0 },
+  /** Of a plane, from square. */
+  planeAngle: { unit: "deg", min: 0, max: 89.9 },
+  /** Included angle of a vee. */
+  veeAngle: { unit: "deg", min: 1, max: 179 },
+  radius: { unit: "mm", min: 0.01, max: 1_000_000 },
+  /** Diameter, width and length of an opening. */
+  opening: { unit: "mm", min: 0.01, max: 100_000 },
+  /** Of an opening in its own plane. */
+  turn: { unit: "deg", min: -360, max: 360, default: 0 },
+  legs: { unit: "entries", min: 1, max: 64 },
+  stations: { unit: "count", min: 4, max: 360, default: 12 },
+  extra: { unit: "entries", min: 0, max: 64 },
+} as const satisfies Record<string, Limit>;
+
+/** The words a field may hold; `default` is filled in when the field is left out. */
+export const CHOICES = {
+  units: { of: ["mm", "inch"], default: "mm" },
+  basis: { of: ["outside", "inside", "mean"], default: "outside" },
+  attitude: { of: ["upright", "lying"], default: "upright" },
+  end: { of: ["top", "bottom"] },
+  planeAt: { of: ["axis", "low", "high"], default: "axis" },
+  side: { of: ["left", "right"] },
+  through: { of: ["near", "both"], default: "near" },
+  namedSeam: { of: ["shortest", "longest", "front", "right", "back", "left"], default: "shortest" },
+  face: { of: ["inside", "outside"], default: "inside" },
+  projection: { of: ["first", "third"], default: "first" },
+} as const;
