@@ -1,0 +1,21 @@
+import type { Job } from "./job";
+
+// The text of a job file: the same job gives the same text, whatever order its fields were made in.
+
+/** Every field name of a job in the order of writing; the same order at every level. */
+const FIELD_ORDER = [
+  ...["format", "version", "title", "note", "units"],
+  ...["part", "development", "drawing"],
+  ...["id", "on", "kind", "shape", "end"],
+  ...["diameter", "basis", "thickness", "width", "length", "attitude"],
+  ...["at", "angle", "radius", "low", "high", "rising", "position"],
+  ...["outline", "direction", "x", "z", "start", "to", "centre", "height", "offset", "through"],
+  ...["turn", "long", "legs", "profile", "cuts"],
+  ...["seam", "stations", "critical", "extra", "face"],
+  ...["projection"],
+];
+
+/** JSON with two spaces of indent and a newline at the end; `readJobText` gives back an equal job. */
+export function writeJobText(job: Job): string {
+  return `${JSON.stringify(job, FIELD_ORDER, 2)}\n`;
+}
