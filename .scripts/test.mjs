@@ -3,7 +3,7 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import { browserForTests } from "./browser.mjs";
+import { runBrowserTests } from "./browser-tests.mjs";
 
 const reports = join(".cache", "reports");
 const vitestReport = join(reports, "vitest.json");
@@ -13,31 +13,28 @@ const counts = { passed: 0, failed: 0, skipped: 0 };
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
 
-step("types", () => node("typescript/bin/tsc", "--pretty", "false"));
-step("types without DOM and React: core, drawing, output", () => node("typescript/bin/tsc", "--pretty", "false", "-p", ".config/tsconfig.core.json"));
-step("lint", () => node("eslint/bin/eslint.js", "-c", ".config/eslint.config.js", "--max-warnings", "0", "src", "tests", "vite.config.ts"));
-step("unit, property, golden, house and oracle tests", () => {
+await step("types", () => node("typescript/bin/tsc", "--pretty", "false"));
+await step("types without DOM and React: core, drawing, output", () => node("typescript/bin/tsc", "--pretty", "false", "-p", ".config/tsconfig.core.json"));
+await step("lint", () => node("eslint/bin/eslint.js", "-c", ".config/eslint.config.js", "--max-warnings", "0", "src", "tests", "vite.config.ts"));
+await step("unit, property, golden, house and oracle tests", () => {
   const ok = node("vitest/vitest.mjs", "run", "--reporter=default", "--reporter=json", `--outputFile.json=${vitestReport}`);
   countVitest();
   return ok;
 });
-step("production build", () => node("vite/bin/vite.js", "build"));
-step("browser tests on the production build", () => {
-  const browser = browserForTests();
-  const version = spawnSync(browser.path, ["--version"], { encoding: "utf8" }).stdout?.trim();
-  console.log(`browser: ${browser.path}, ${browser.found}${version ? ` (${version})` : ""}`);
-  const ok = node("@playwright/test/cli.js", "test", "-c", "tests/browser/playwright.config.ts", { FLATWRIGHT_BROWSER: browser.path, FLATWRIGHT_REPORT: playwrightReport });
+await step("production build", () => node("vite/bin/vite.js", "build"));
+await step("browser tests on the production build", async () => {
+  const ok = await runBrowserTests([], playwrightReport);
   countPlaywright();
   return ok;
 });
 finish(true);
 
-function step(name, run) {
+async function step(name, run) {
   console.log(`\n== ${name}`);
   const start = performance.now();
   let ok = false;
   try {
-    ok = run() && counts.failed === 0 && counts.skipped === 0;
+    ok = (await run()) && counts.failed === 0 && counts.skipped === 0;
   } catch (error) {
     console.error(error instanceof Error ? error.message : error);
   }
@@ -46,11 +43,10 @@ function step(name, run) {
   if (!ok) finish(false);
 }
 
-/** Runs a package's program and says whether it ended well; the last argument may be an object of environment variables. */
+/** Runs a package's program and says whether it ended well. */
 function node(program, ...args) {
-  const extra = typeof args.at(-1) === "object" ? args.pop() : {};
   // CI: the runners must never write what they compare with.
-  const env = { ...process.env, CI: "true", ...extra };
+  const env = { ...process.env, CI: "true" };
   return spawnSync(process.execPath, [join("node_modules", program), ...args], { stdio: "inherit", env }).status === 0;
 }
 

@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { fault } from "./direction";
+import { importsOf, sourceFiles, specifiers } from "./imports-of";
+
+const path = (file: string, target: string) => fault({ file, target, package: false });
+const named = (file: string, target: string) => fault({ file, target, package: true });
+
+describe("imports of src", () => {
+  const imports = sourceFiles(".ts", ".tsx").flatMap(importsOf);
+
+  it("are found in the source", () => {
+    expect(imports.length).toBeGreaterThan(100);
+  });
+
+  it("all run the right way, and each package stays in its folder", () => {
+    expect(imports.map(fault).filter((one) => one !== null)).toEqual([]);
+  });
+});
+
+describe("fault", () => {
+  it("refuses an import from a lower folder of the core to a higher one", () => {
+    expect(path("core/geometry/path.ts", "core/cut/cutter")).toContain("geometry may not import");
+    expect(path("core/trim/trim.ts", "core/unroll/pattern")).toContain("trim may not import");
+    expect(path("core/numeric/angle.ts", "core/index")).toContain("numeric may not import");
+  });
+
+  it("lets a higher folder import a lower one, and files of one folder each other", () => {
+    expect(path("core/cut/removed.ts", "core/numeric/angle")).toBeNull();
+    expect(path("core/cut/removed.ts", "core/cut/cutter")).toBeNull();
+    expect(path("core/index.ts", "core/inspect/adequacy")).toBeNull();
+  });
+
+  it("refuses the core past its door, and the layers above from below", () => {
+    expect(path("drawing/view.ts", "core/job/job")).toContain("past the door");
+    expect(path("app/store.ts", "core/job/job")).toContain("past the door");
+    expect(path("core/form/pipe.ts", "app/words")).toContain("knows nothing");
+    expect(path("drawing/view.ts", "output/svg/svg")).toContain("only the core");
+    expect(path("output/svg/svg.ts", "output/csv/table")).toContain("output format");
+    expect(path("output/svg/svg.ts", "app/words")).toContain("output format");
+  });
+
+  it("lets each layer use those below it", () => {
+    expect(path("drawing/view.ts", "core/index")).toBeNull();
+    expect(path("output/svg/svg.ts", "drawing/pens")).toBeNull();
+    expect(path("output/svg/svg.ts", "output/svg/number")).toBeNull();
+    expect(path("app/board/Board.tsx", "output/svg/svg")).toBeNull();
+  });
+
+  it("refuses a package outside its folder, or without one", () => {
+    expect(named("drawing/view.ts", "react")).toContain("belongs to src/app");
+    expect(named("core/cut/cutter.ts", "valibot")).toContain("belongs to src/core/job");
+    expect(named("app/store.ts", "lodash")).toContain("no home");
+    expect(named("app/main.tsx", "node:fs")).toContain("no home");
+    expect(named("app/main.tsx", "react-dom/client")).toBeNull();
+  });
+});
+
+describe("specifiers", () => {
+  it("finds every form of import", () => {
+    const text = `import a from "./a"; import "./b"; import type { C } from "./c"; export * from "./d"; const e = import("./e"); let f: import("./f").F;`;
+    expect(specifiers("one.ts", text)).toEqual(["./a", "./b", "./c", "./d", "./e", "./f"]);
+  });
+});
