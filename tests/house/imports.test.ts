@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fault } from "./direction";
-import { importsOf, sourceFiles, specifiers } from "./imports-of";
+import { importsOf, sourceFiles, specifiers } from "./importsOf";
 
 const path = (file: string, target: string) => fault({ file, target, package: false });
 const named = (file: string, target: string) => fault({ file, target, package: true });

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path/posix";
 import { describe, expect, it } from "vitest";
-import { root, source, sourceFiles } from "./imports-of";
+import { root, source, sourceFiles } from "./importsOf";
 
 /** What src may not say, and why. */
 const forbidden: readonly { readonly what: string; readonly pattern: RegExp }[] = [

@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, preview } from "vite";
-import { firstLoad, total } from "./first-load";
+import { firstLoad, total } from "./firstLoad";
 import { expect, test } from "./page";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -9,10 +9,10 @@ const root = fileURLToPath(new URL("../../", import.meta.url));
 test("the first load is at most twice that of an empty react, react-dom and zustand page, after gzip", async ({ page, context }) => {
   const empty = {
     configFile: join(root, "vite.config.ts"),
-    root: join(root, "tests/browser/empty-page"),
+    root: join(root, "tests/browser/emptyPage"),
     logLevel: "error",
     publicDir: false,
-    build: { outDir: join(root, ".cache/empty-page"), emptyOutDir: true },
+    build: { outDir: join(root, ".cache/emptyPage"), emptyOutDir: true },
     preview: { port: 4199 },
   } as const;
   await build(empty);

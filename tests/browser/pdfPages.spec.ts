@@ -1,5 +1,5 @@
 import { expect, test } from "./page";
-import { pdfPages } from "./pdf-lines";
+import { pdfPages } from "./pdfPages";
 
 test("a printed line of 100 mm measures 100 mm, on a sheet of its true size", async ({ page }) => {
   await page.setContent(`<style>@page { size: 297mm 210mm; margin: 10mm } body { margin: 0 }</style>

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path/posix";
 import { expect, it } from "vitest";
-import { root } from "./imports-of";
+import { root } from "./importsOf";
 
 const allowed = ["README.md", "DEVELOPERS.md", "package.json", "package-lock.json", "tsconfig.json", "vite.config.ts", "index.html", "src", "tests", "public", "docs"];
 

@@ -1,4 +1,4 @@
-import { pdfObjects, type PdfObject } from "./pdf-objects";
+import { pdfObjects, type PdfObject } from "./pdfObjects";
 
 /** One page of a printed PDF. Lengths in mm, from the lower left corner of the sheet, y up. */
 export interface PdfPage {
