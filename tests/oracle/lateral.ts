@@ -1,4 +1,4 @@
-import { type OpenCascadeInstance, type TopoDS_Edge, type TopoDS_Face, type TopoDS_Shape } from "replicad-opencascadejs";
+import type { OpenCascadeInstance, TopoDS_Edge, TopoDS_Face, TopoDS_Shape } from "replicad-opencascadejs";
 
 /** What the kernel says of the part of a solid's skin that lies on the cylinder of `radius` about z. */
 export interface Lateral {
