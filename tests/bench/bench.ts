@@ -1,0 +1,63 @@
+import { lateral } from "../oracle/lateral";
+import { loadKernel } from "../oracle/kernel";
+import { pipeSolid, surfaceRadius } from "../oracle/pipeSolid";
+import { cutCases, developed, exampleCases, extent, mitre, stationCases, type DevelopingCase } from "./developing";
+import { growthExponent, secondsPerCall } from "./timing";
+import { duration, ratio, table } from "./table";
+
+// `npm run bench`: how long developments take, how that grows, and how it compares within the same run with a
+// general-purpose kernel making the same cut and with the bare arithmetic.
+
+const sample = secondsPerSample();
+console.log(`Node ${process.version}, ${process.platform} ${process.arch}; medians of warm calls\n`);
+console.log(`one sine, one cosine and one square root: ${duration(sample)} a sample\n`);
+developments("the examples", exampleCases);
+growth("stations", stationCases);
+growth("cuts", cutCases);
+await againstKernel();
+
+function developments(title: string, cases: readonly DevelopingCase[]): number[] {
+  const seconds = cases.map(({ data }) => secondsPerCall(() => developed(data)));
+  const rows = cases.map(({ name, data }, i) => {
+    const { stations, loops, segments, points } = extent(developed(data));
+    const time = seconds[i] ?? NaN;
+    return [name, duration(time), String(stations), String(loops), String(segments), (segments / loops).toFixed(1), String(points), ratio(time / ((stations + points) * sample))];
+  });
+  console.log(`Developing ${title}`);
+  console.log(table(["", "time", "stations", "loops", "segments", "a loop", "points", "to bare sin, cos, sqrt"], rows));
+  console.log();
+  return seconds;
+}
+
+function growth(what: string, cases: readonly DevelopingCase[]): void {
+  const seconds = developments(`by ${what}`, cases);
+  const sizes = cases.map(({ size }) => size);
+  console.log(`  time grows as ${what} to the power ${growthExponent(sizes, seconds).toFixed(2)} over the whole range; the last step ${growthExponent(sizes.slice(-2), seconds.slice(-2)).toFixed(2)}\n`);
+}
+
+/** The 45 degree mitre: the kernel's cut alone against the whole development (edges, pattern, stations, proof). */
+async function againstKernel(): Promise<void> {
+  const kernel = await loadKernel();
+  const radius = surfaceRadius(mitre.part);
+  const cut = secondsPerCall(() => pipeSolid(kernel, mitre));
+  const uncut = secondsPerCall(() => pipeSolid(kernel, { ...mitre, part: { ...mitre.part, cuts: [] } }));
+  const own = secondsPerCall(() => developed(mitre));
+  const area = 2 * Math.PI * radius * 180;
+  const off = (value: number) => (Math.abs(value - area) / area).toExponential(1);
+  const proof = developed(mitre).pieces[0]?.pattern.proof;
+  console.log("A 45 degree mitre, against a general-purpose B-rep kernel (OpenCASCADE as WebAssembly)");
+  console.log(table(["", "time", "relative error of the area"], [
+    ["kernel: the cut alone", duration(cut - uncut), off(lateral(kernel.oc, pipeSolid(kernel, mitre), radius).area)],
+    ["develop: edges, pattern, stations, proof", duration(own), off(proof?.areaFlat ?? NaN)],
+  ]));
+  console.log(`  the kernel takes ${ratio((cut - uncut) / own)} as long\n`);
+}
+
+function secondsPerSample(): number {
+  const samples = 4096;
+  let sum = 0;
+  return secondsPerCall(() => {
+    for (let i = 0; i < samples; i += 1) sum += Math.sin(i * 1e-3) + Math.cos(i * 1e-3) + Math.sqrt(i);
+    return sum;
+  }) / samples;
+}
