@@ -21,17 +21,22 @@ const CODES: Partial<Record<string, ShapeCode>> = {
 
 /** The problem said by one finding of the schema. */
 export function problemOfIssue(issue: v.BaseIssue<unknown>): Problem {
-  const field = (issue.path ?? []).map((item) => String(item.key)).join(".");
-  const last = issue.path?.at(-1);
+  const path = issue.path ?? [];
+  const list = path.findIndex(isFieldOfList);
+  if (list >= 0) return { code: "wrong-type", field: fieldOf(path.slice(0, list)) };
+  const field = fieldOf(path);
   if (issue.type === "strict_object" && issue.expected === "never") return { code: "unknown-field", field };
-  if (issue.input === undefined) return missing(last, field);
+  if (issue.input === undefined) return { code: "missing", field };
   return { code: codeOf(issue), field, ...shown(issue.input), ...bound(issue) };
 }
 
-/** A field left out; when its owner is a list where an object should be, the owner is what is wrong. */
-function missing(last: v.IssuePathItem | undefined, field: string): Problem {
-  if (!last || !Array.isArray(last.input) || last.type === "array") return { code: "missing", field };
-  return { code: "wrong-type", field: field.split(".").slice(0, -1).join(".") };
+function fieldOf(path: readonly v.IssuePathItem[]): string {
+  return path.map((item) => String(item.key)).join(".");
+}
+
+/** Whether a field was looked for in a list, where an object should be: then the list is what is wrong. */
+function isFieldOfList(item: v.IssuePathItem): boolean {
+  return item.type === "object" && Array.isArray(item.input);
 }
 
 function codeOf(issue: v.BaseIssue<unknown>): ShapeCode {
@@ -39,6 +44,7 @@ function codeOf(issue: v.BaseIssue<unknown>): ShapeCode {
     if (issue.type === "max_length") return "too-many";
     if (issue.type === "min_length") return "too-small";
   }
+  if (issue.type === "variant" && issue.expected === "Object") return "wrong-type";
   if (["picklist", "variant", "literal"].includes(issue.type) && typeof issue.input !== "string") return "wrong-type";
   return CODES[issue.type] ?? "wrong-type";
 }

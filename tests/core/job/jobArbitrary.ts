@@ -1,0 +1,110 @@
+import fc from "fast-check";
+import type { Cut, Job, Leg, Outline, PipePart, Point, Profile, Seam } from "../../../src/core/job/job";
+import { CHOICES, LIMITS, type Limit } from "../../../src/core/job/limits";
+
+// Any job that keeps its limits, whether it can be made or not; every field takes every kind of value it may.
+
+const within = ({ min, max }: Pick<Limit, "min" | "max">) =>
+  fc.double({ min, max, noNaN: true }).map((value) => (value === 0 ? 0 : value));
+
+const oneOf = <const T>({ of }: { of: readonly T[] }) => fc.constantFrom(...of);
+
+const height = within(LIMITS.height);
+const sideways = within(LIMITS.sideways);
+const direction = within(LIMITS.direction);
+const radius = within(LIMITS.radius);
+const side = oneOf(CHOICES.side);
+const levels = fc
+  .tuple(height, height)
+  .filter(([a, b]) => a !== b)
+  .map(([a, b]) => ({ low: Math.min(a, b), high: Math.max(a, b) }));
+
+const point: fc.Arbitrary<Point> = fc.record({ x: sideways, z: height });
+
+const leg: fc.Arbitrary<Leg> = fc.oneof(
+  fc.record({ to: point }),
+  fc.record({ to: point, radius, turn: side, long: fc.boolean() }),
+  fc.record({ to: point, centre: point, turn: side }),
+);
+
+const profile: fc.Arbitrary<Profile> = fc.oneof(
+  fc.record({ shape: fc.constantFrom("hollow", "nose"), radius, centre: sideways, height }),
+  fc
+    .tuple(levels, side, fc.option(radius))
+    .map(([level, rising, arc]): Profile => ({ shape: "ogee", ...level, rising, radius: arc })),
+  fc
+    .tuple(levels, side, sideways)
+    .map(([level, rising, position]): Profile => ({ shape: "step", ...level, rising, position })),
+  fc.record({ shape: fc.constant("vee"), angle: within(LIMITS.veeAngle), centre: sideways, height }),
+  fc.record({
+    shape: fc.constant("free"),
+    start: point,
+    legs: fc.array(leg, { minLength: LIMITS.legs.min, maxLength: 8 }),
+  }),
+);
+
+const size = within(LIMITS.opening);
+const outline: fc.Arbitrary<Outline> = fc.oneof(
+  fc.record({ shape: fc.constant("round"), diameter: size }),
+  fc.record({ shape: fc.constantFrom("rectangle", "slot"), width: size, length: size, turn: within(LIMITS.turn) }),
+);
+
+const base = { on: fc.boolean(), id: fc.stringMatching(/^[a-z0-9-]{1,40}$/) };
+const end = oneOf(CHOICES.end);
+
+const cut: fc.Arbitrary<Cut> = fc.oneof(
+  fc.record({
+    ...base,
+    kind: fc.constant("plane"),
+    end,
+    angle: within(LIMITS.planeAngle),
+    direction,
+    at: oneOf(CHOICES.planeAt),
+    height,
+  }),
+  fc.record({ ...base, kind: fc.constant("shaped"), end, direction, profile }),
+  fc.record({
+    ...base,
+    kind: fc.constant("opening"),
+    outline,
+    direction,
+    height,
+    offset: sideways,
+    through: oneOf(CHOICES.through),
+  }),
+);
+
+const part: fc.Arbitrary<PipePart> = fc
+  .record({
+    kind: fc.constant("pipe"),
+    diameter: within(LIMITS.diameter),
+    basis: oneOf(CHOICES.basis),
+    thickness: fc.double({ min: 0, max: 0.49, noNaN: true }),
+    length: within(LIMITS.length),
+    attitude: oneOf(CHOICES.attitude),
+    cuts: fc.uniqueArray(cut, { maxLength: 6, selector: ({ id }) => id }),
+  })
+  .map((pipe) => ({ ...pipe, thickness: pipe.thickness * pipe.diameter }));
+
+const seam: fc.Arbitrary<Seam> = fc.oneof(
+  fc.record({ at: oneOf(CHOICES.namedSeam) }),
+  fc.record({ at: fc.constant("angle"), angle: direction }),
+);
+
+/** Jobs of the present version, all fields given. */
+export const jobArbitrary: fc.Arbitrary<Job> = fc.record({
+  format: fc.constant("flatwright-job"),
+  version: fc.constant(2),
+  title: fc.string({ unit: "grapheme", maxLength: 40 }),
+  note: fc.string({ unit: "binary", maxLength: 200 }),
+  units: oneOf(CHOICES.units),
+  part,
+  development: fc.record({
+    seam,
+    stations: fc.integer(LIMITS.stations),
+    critical: fc.boolean(),
+    extra: fc.array(direction, { maxLength: 8 }),
+    face: oneOf(CHOICES.face),
+  }),
+  drawing: fc.record({ projection: oneOf(CHOICES.projection) }),
+});
