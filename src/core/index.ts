@@ -1,0 +1,39 @@
+// The door of the core. A job (unknown data) goes in; problems or the whole development come out, in Node as in a
+// browser. Lengths in mm, areas in mm², angles in radians unless a name says degrees. Axes: docs/conventions.md.
+
+export { develop, type Development, type Outcome } from "./develop";
+export type { Piece } from "./part/pipePiece";
+export { edgePoint, keptAt } from "./part/pieceElement";
+export { openingOutline } from "./part/openingCutter";
+export { roundPipe, type Pipe } from "./form/pipe";
+export type { Cutter, FaceRef, PlaneCutter, SweepCutter } from "./cut/cutter";
+export { sameOwner, type Owner } from "./cut/owner";
+export type { Edge } from "./trim/edge";
+export type { Span } from "./trim/spans";
+export type { Stretch } from "./trim/stretches";
+export type { Trimmed } from "./trim/trimmed";
+export type { Loop, Pattern, PatternSegment } from "./unroll/pattern";
+export type { Proof } from "./unroll/proof";
+export type { Station } from "./unroll/stations";
+
+export type { Vec2, Vec3 } from "./geometry/vector";
+export { arcSweep, reverseSegment, segmentPoint, type Arc, type Cubic, type Line, type Segment } from "./geometry/segment";
+export { pathArea, pathLength } from "./geometry/path";
+export { flattenSegments } from "./geometry/flatten";
+export { fitCubics, type SmoothCurve } from "./geometry/fit";
+
+export { TURN, degrees, radians, wrapTurn } from "./numeric/angle";
+export { bisect } from "./numeric/bisect";
+export { CHORD_TOLERANCE, NOISE, ROOT_NOISE } from "./numeric/tolerance";
+
+export type * from "./job/job";
+export type { Problem, ProblemCode } from "./job/problem";
+export { LIMITS, CHOICES, type Limit } from "./job/limits";
+export { defaultJob } from "./job/defaultJob";
+export { parseJob, type ParsedJob } from "./job/parseJob";
+export { readJobText } from "./job/readJobText";
+export { writeJobText } from "./job/writeJobText";
+export { parseQuantity, type ParsedQuantity } from "./job/parseQuantity";
+export { formatQuantity, type QuantityFormat } from "./job/formatQuantity";
+export type { QuantityKind } from "./job/quantityUnits";
+export type { QuantityReason } from "./job/quantityTokens";

@@ -1,0 +1,70 @@
+// Which stretches of each element are kept, and where along the girth does that answer change its structure?
+// All places where it can change are computed first (corners, upright tangents, meetings of faces); between two of
+// them the same faces bound the same stretches, so one element in the middle tells them all.
+
+import { TURN, wrapTurn } from "../numeric/angle";
+import { distinctAngles } from "../numeric/distinctAngles";
+import { ANGLE_NOISE, NOISE } from "../numeric/tolerance";
+import { type Pipe, pipeSize } from "../form/pipe";
+import type { Cutter, FaceRef } from "../cut/cutter";
+import { type Face, cornerAngles, facesOf, meetingAngles } from "../cut/meetingAngles";
+import { type RemovedStretch, removedStretches } from "../cut/removedStretches";
+
+/** A kept stretch by the faces that bound it, lower and upper. */
+export interface BoundedStretch {
+  readonly fromFace: FaceRef;
+  readonly toFace: FaceRef;
+}
+
+/** Over θ in [from, to] the same stretches are kept, from low to high. from < to ≤ from + 2π. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+  readonly stretches: readonly BoundedStretch[];
+}
+
+/** The spans of a pipe once round, ascending, the first beginning at `start` (radians, brought into [0, 2π)). */
+export function spansOf(pipe: Pipe, cutters: readonly Cutter[], start: number): Span[] {
+  const begin = wrapTurn(start);
+  const places = changePlaces(pipe, cutters, begin).map((place) => (place < begin ? place + TURN : place)).sort((a, b) => a - b);
+  return places.map((from, k) => {
+    const to = places[k + 1] ?? begin + TURN;
+    return { from, to, stretches: boundedStretches(pipe, cutters, from + (to - from) / 2) };
+  });
+}
+
+function changePlaces(pipe: Pipe, cutters: readonly Cutter[], begin: number): number[] {
+  const size = pipeSize(pipe);
+  const angles = [begin];
+  for (const cutter of cutters) angles.push(...cornerAngles(cutter, pipe.radius, size));
+  const faces = cutters.map((cutter) => facesOf(cutter, pipe.radius));
+  faces.forEach((own, i) => {
+    for (let j = 0; j < i; j++) angles.push(...meetings(own, faces[j] ?? [], pipe.radius, size));
+  });
+  return distinctAngles(angles, ANGLE_NOISE);
+}
+
+function meetings(own: readonly Face[], other: readonly Face[], radius: number, size: number): number[] {
+  return own.flatMap((a) => other.flatMap((b) => meetingAngles(a, b, radius, size)));
+}
+
+function boundedStretches(pipe: Pipe, cutters: readonly Cutter[], theta: number): BoundedStretch[] {
+  const removed = cutters.flatMap((cutter, index) => removedStretches(cutter, index, pipe.radius, theta));
+  return keptBetween(removed, NOISE * pipeSize(pipe)).map(({ fromFace, toFace }) => ({ fromFace, toFace }));
+}
+
+/** What is left of an element between removed stretches; remainders thinner than `noise` (mm) are nothing. */
+function keptBetween(removed: readonly RemovedStretch[], noise: number): BoundedStretch[] {
+  const sorted = [...removed].sort((a, b) => (a.from === b.from ? 0 : a.from - b.from));
+  const kept: BoundedStretch[] = [];
+  let reached = -Infinity;
+  let face: FaceRef | null = null;
+  for (const stretch of sorted) {
+    if (stretch.from > reached + noise && face && stretch.fromFace) kept.push({ fromFace: face, toFace: stretch.fromFace });
+    if (stretch.to > reached) {
+      reached = stretch.to;
+      face = stretch.toFace;
+    }
+  }
+  return kept;
+}

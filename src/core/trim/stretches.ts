@@ -1,0 +1,77 @@
+// The kept stretches of any element, exactly: find its span, meet its faces.
+
+import { TURN } from "../numeric/angle";
+import { ANGLE_NOISE } from "../numeric/tolerance";
+import type { Pipe } from "../form/pipe";
+import type { Cutter, FaceRef } from "../cut/cutter";
+import { faceHeight } from "../cut/faceHeight";
+import type { Span } from "./spans";
+
+/** A kept stretch of an element, z = from to z = to in mm, with the faces that end it. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly fromFace: FaceRef;
+  readonly toFace: FaceRef;
+}
+
+/** The heights of a span's stretches on the element at θ (radians, any turn), from low to high. */
+export function stretchesOn(pipe: Pipe, cutters: readonly Cutter[], span: Span, theta: number): Stretch[] {
+  return span.stretches.map(({ fromFace, toFace }) => ({
+    from: heightOn(pipe, cutters, fromFace, theta), to: heightOn(pipe, cutters, toFace, theta), fromFace, toFace,
+  }));
+}
+
+/** The height of a face on the element at θ. @throws RangeError when there is no such cutter. */
+export function heightOn(pipe: Pipe, cutters: readonly Cutter[], face: FaceRef, theta: number): number {
+  return faceHeight(cutterAt(cutters, face), face.face, pipe.radius, theta);
+}
+
+/** The cutter a face belongs to. @throws RangeError when there is no such cutter. */
+export function cutterAt(cutters: readonly Cutter[], { cutter }: FaceRef): Cutter {
+  const found = cutters[cutter];
+  if (!found) throw new RangeError(`no cutter ${cutter} among ${cutters.length}`);
+  return found;
+}
+
+/**
+ * The kept stretches just before and just after the element at θ (any turn), in growing θ. Both are the same list
+ * unless the element is the border of two spans.
+ */
+export function stretchesAround(
+  pipe: Pipe, cutters: readonly Cutter[], spans: readonly Span[], theta: number,
+): { before: Stretch[]; after: Stretch[] } {
+  const start = spans[0]?.from ?? 0;
+  const place = start + (((theta - start) % TURN) + TURN) % TURN;
+  const k = lastSpanFrom(spans, place);
+  const span = spanAt(spans, k);
+  if (place - span.from < ANGLE_NOISE) return sides(k - 1, k);
+  if (span.to - place < ANGLE_NOISE) return sides(k, k + 1);
+  const stretches = stretchesOn(pipe, cutters, span, theta);
+  return { before: stretches, after: stretches };
+
+  function sides(k0: number, k1: number) {
+    return {
+      before: stretchesOn(pipe, cutters, spanAt(spans, k0), theta),
+      after: stretchesOn(pipe, cutters, spanAt(spans, k1), theta),
+    };
+  }
+}
+
+/** The span number k, counted round the girth. @throws RangeError when there are no spans. */
+export function spanAt(spans: readonly Span[], k: number): Span {
+  const span = spans[(k + spans.length) % spans.length];
+  if (!span) throw new RangeError("no spans");
+  return span;
+}
+
+function lastSpanFrom(spans: readonly Span[], place: number): number {
+  let low = 0;
+  let high = spans.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (spanAt(spans, middle).from <= place) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
