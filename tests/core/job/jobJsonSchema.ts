@@ -17,7 +17,7 @@ export function jobJsonSchema(): object {
 }
 
 /** The core picks the kind of leg by looking at it; in JSON Schema it is any of the kinds. */
-const legKinds: ConversionConfig["overrideSchema"] = ({ valibotSchema }) =>
+const legKinds: NonNullable<ConversionConfig["overrideSchema"]> = ({ valibotSchema }) =>
   (valibotSchema as unknown) === legSchema ? LEG : undefined;
 
 function convert(kind: (typeof LEG_KINDS)[number]): object {
