@@ -19,8 +19,11 @@ export const cutCases: readonly DevelopingCase[] = [1, 2, 4, 8, 16].map((cuts) =
   name: `${cuts} cut${cuts > 1 ? "s" : ""}`, size: cuts, data: pipeJob({ diameter: 200, length: 600, stations: 24, cuts: [planeCut({ angle: 30, direction: 20, height: 480 }), ...holes(cuts - 1)] }),
 }));
 
+/** mm; on the axis. */
+export const mitreHeight = 180;
+
 /** The one cut that the kernel makes too. */
-export const mitre: Job = pipeJob({ diameter: 100, length: 300, stations: 12, cuts: [planeCut({ angle: 45, height: 180 })] });
+export const mitre: Job = pipeJob({ diameter: 100, length: 300, stations: 12, cuts: [planeCut({ angle: 45, height: mitreHeight })] });
 
 /** The development, which must succeed: a bench of refusals would be fast. */
 export function developed(data: unknown): Development {

@@ -13,10 +13,12 @@ export const radians = (degrees: number): number => (degrees * Math.PI) / 180;
  */
 export function outlineAbove(profile: Profile, radius: number, reach: number): Outline {
   const chain = chainOf(profile, radius, reach);
-  const first = chain[0]?.to ?? [0, 0];
-  const end = chain.at(-1)?.to ?? [0, 0];
-  return [...chain, { to: [Math.max(reach, end[0]), end[1]] }, { to: [Math.max(reach, end[0]), 8 * reach] }, { to: [Math.min(-reach, first[0]), 8 * reach] }, { to: [Math.min(-reach, first[0]), first[1]] }]
-    .filter((leg, i, all) => !same(leg.to, (all[(i + all.length - 1) % all.length] ?? leg).to));
+  const [first, end] = [chain[0]?.to ?? [0, 0], chain.at(-1)?.to ?? [0, 0]];
+  // The sides of a hollow go straight up out of the pipe, those of every other shape level outwards.
+  const [left, right] = profile.shape === "hollow" ? [first[0], end[0]] : [Math.min(-reach, first[0]), Math.max(reach, end[0])];
+  const rest: OutlineLeg[] = [{ to: [right, end[1]] }, { to: [right, 8 * reach] }, { to: [left, 8 * reach] }, { to: [left, first[1]] }];
+  const outline = [...chain, ...rest];
+  return outline.filter((leg, i) => !same(leg.to, outline.at(i - 1)?.to ?? leg.to));
 }
 
 /** The profile from left to right; the first leg's `to` is its start. */
