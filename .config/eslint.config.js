@@ -9,7 +9,7 @@ export default tseslint.config(
     files: ["**/*.{ts,tsx}"],
     extends: [tseslint.configs.recommendedTypeChecked],
     languageOptions: { parserOptions: { projectService: true } },
-    linterOptions: { reportUnusedDisableDirectives: "error", noInlineConfig: false },
+    linterOptions: { reportUnusedDisableDirectives: "error" },
     rules: {
       eqeqeq: "error",
       "no-var": "error",
