@@ -32,6 +32,43 @@ export function samplePoints(loop: Loop, perCurve: number): Vec2[] {
   });
 }
 
+/** Closed run of points with so many steps on each curve that no chord leaves it by more than `sagitta` mm (judged at the chords' middles, from 8 steps up). */
+export function finePoints(loop: Loop, sagitta: number): Vec2[] {
+  return loop.segments.flatMap((segment) => {
+    if (segment.kind === "line") return [segment.from];
+    let steps = 8;
+    while (steps < 1024 && widestGap(segment, steps) > sagitta) steps *= 2;
+    return Array.from({ length: steps }, (_, index) => (index === 0 ? segment.from : segmentPoint(segment, index / steps)));
+  });
+}
+
+/** Shortest distance from a point to closed runs of points, in mm. */
+export function distanceTo(runs: readonly (readonly Vec2[])[], { x, y }: Vec2): number {
+  let least = Infinity;
+  for (const run of runs) {
+    for (let index = 0; index < run.length; index += 1) {
+      const [a, b] = [run[index]!, run[index + 1 === run.length ? 0 : index + 1]!];
+      const [dx, dy] = [b.x - a.x, b.y - a.y];
+      const square = dx * dx + dy * dy;
+      const along = square === 0 ? 0 : Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / square));
+      least = Math.min(least, Math.hypot(x - a.x - along * dx, y - a.y - along * dy));
+    }
+  }
+  return least;
+}
+
+/** True where the point lies inside an odd number of the runs' turns. */
+export function isInside(runs: readonly (readonly Vec2[])[], { x, y }: Vec2): boolean {
+  let inside = false;
+  for (const run of runs) {
+    for (let index = 0; index < run.length; index += 1) {
+      const [a, b] = [run[index]!, run[index + 1 === run.length ? 0 : index + 1]!];
+      if (a.y > y !== b.y > y && x < a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)) inside = !inside;
+    }
+  }
+  return inside;
+}
+
 /** Area by the shoelace rule on 64 steps a curve, refined once (Richardson): positive where the loop runs anticlockwise. mm² */
 export function loopArea(loop: Loop): number {
   const [coarse, fine] = [shoelace(samplePoints(loop, 64)), shoelace(samplePoints(loop, 128))];
@@ -63,6 +100,15 @@ export function segmentLength(segment: Segment): number {
   };
   const [coarse, fine] = [chords(64), chords(128)];
   return fine + (fine - coarse) / 3;
+}
+
+function widestGap(segment: Segment, steps: number): number {
+  let widest = 0;
+  for (let index = 0; index < steps; index += 1) {
+    const [a, middle, b] = [index, index + 0.5, index + 1].map((step) => segmentPoint(segment, step / steps)) as [Vec2, Vec2, Vec2];
+    widest = Math.max(widest, Math.hypot(middle.x - (a.x + b.x) / 2, middle.y - (a.y + b.y) / 2));
+  }
+  return widest;
 }
 
 function arcSweep(begin: number, end: number, anticlockwise: boolean): number {

@@ -11,19 +11,21 @@ export function randomPipe(n: number): Job {
   const diameter = lengthIn(source, tidy, 20, 300);
   const length = lengthIn(source, tidy, diameter * 0.6, diameter * 4);
   const thickness = source.chance(0.5) ? 0 : lengthIn(source, false, 0.3, diameter / 12);
-  const stock: Stock = { source, tidy, diameter, length };
+  const basis = source.pick(["mean", "outside", "inside"] as const);
+  const half = diameter / 2 + (basis === "mean" ? 0 : basis === "inside" ? thickness / 2 : -thickness / 2);
+  const stock: Stock = { source, tidy, diameter, half, length };
   const cuts: Cut[] = [];
   const count = source.whole(0, 6);
   for (let index = 0; index < count; index += 1) cuts.push(randomCut(stock, `cut-${index}`));
   return pipeJob({
     diameter, length, thickness, cuts,
-    basis: source.pick(["mean", "outside", "inside"]), attitude: source.pick(["upright", "lying"]),
+    basis, attitude: source.pick(["upright", "lying"]),
     stations: source.pick([4, 7, 8, 12, 12, 16, 24, 48]), critical: source.chance(0.3), face: source.pick(["inside", "outside"]),
     extra: source.chance(0.2) ? [directionOf(source, tidy)] : [], seam: randomSeam(source, tidy),
   });
 }
 
-interface Stock { readonly source: RandomSource; readonly tidy: boolean; readonly diameter: number; readonly length: number }
+interface Stock { readonly source: RandomSource; readonly tidy: boolean; readonly diameter: number; /** Radius of the neutral surface. */ readonly half: number; readonly length: number }
 
 /** An angle seam or a named one. */
 export function randomSeam(source: RandomSource, tidy: boolean): Seam {
@@ -31,9 +33,8 @@ export function randomSeam(source: RandomSource, tidy: boolean): Seam {
   return { at: source.pick(["shortest", "longest", "front", "right", "back", "left"] as const) };
 }
 
-/** A random chain of lines and arcs across a pipe of this diameter; it may cross itself. */
-export function randomChain(source: RandomSource, tidy: boolean, diameter: number, level: number): Extract<Profile, { shape: "free" }> {
-  const half = diameter / 2;
+/** A random chain of lines and arcs across a pipe of radius `half`; it may cross itself. */
+export function randomChain(source: RandomSource, tidy: boolean, half: number, level: number): Extract<Profile, { shape: "free" }> {
   const rise = (): number => level + lengthIn(source, tidy, -half, half);
   const start = { x: -half - (source.chance(0.3) ? 0 : lengthIn(source, tidy, 1, half)), z: rise() };
   const end = { x: half + (source.chance(0.3) ? 0 : lengthIn(source, tidy, 1, half)), z: rise() };
@@ -80,8 +81,7 @@ function randomCut(stock: Stock, id: string): Cut {
   });
 }
 
-function randomProfile({ source, tidy, diameter }: Stock, level: number): Profile {
-  const half = diameter / 2;
+function randomProfile({ source, tidy, diameter, half }: Stock, level: number): Profile {
   const centre = source.chance(0.5) ? 0 : lengthIn(source, tidy, -half, half);
   const rise = lengthIn(source, tidy, diameter * 0.1, diameter * 0.95);
   const rising = source.pick(["left", "right"] as const);
@@ -91,7 +91,7 @@ function randomProfile({ source, tidy, diameter }: Stock, level: number): Profil
     case 2: return { shape: "ogee", low: level - rise / 2, high: level + rise / 2, rising, radius: source.chance(0.6) ? null : Math.hypot(half, rise / 2) * source.pick([0.6, 0.8, 1.5, 4]) };
     case 3: return { shape: "step", low: level - rise / 2, high: level + rise / 2, rising, position: centre };
     case 4: return { shape: "vee", angle: source.pick([30, 60, 90, 120, source.between(20, 170)]), centre, height: level };
-    default: return randomChain(source, tidy, diameter, level);
+    default: return randomChain(source, tidy, half, level);
   }
 }
 
