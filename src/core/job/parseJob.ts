@@ -24,7 +24,7 @@ export function parseJob(data: unknown): ParsedJob {
   if (!current.ok) return current;
   const result = v.safeParse(jobSchema, current.data, { abortPipeEarly: true });
   if (!result.success) return { ok: false, problems: firstOfEachField(result.issues.map(problemOfIssue)) };
-  const problems = crossCheck(result.output);
+  const problems = crossCheck(result.output).slice(0, MOST_PROBLEMS);
   return problems.length > 0 ? { ok: false, problems } : { ok: true, job: result.output };
 }
 

@@ -289,8 +289,14 @@ describe("parseJob of fields it does not know", () => {
 });
 
 describe("parseJob of hostile data", () => {
-  it("parseJob says at most 100 problems", () => {
+  it("parseJob says at most 100 problems of fields", () => {
     const cuts = Array.from({ length: 5000 }, () => 0);
+    expect(problemsOf(withPart({ cuts }))).toHaveLength(100);
+  });
+
+  it("parseJob says at most 100 problems between fields", () => {
+    const profile = { shape: "step", low: 2, high: 1, rising: "left" };
+    const cuts = Array.from({ length: 64 }, () => ({ id: "a", kind: "shaped", end: "top", profile }));
     expect(problemsOf(withPart({ cuts }))).toHaveLength(100);
   });
 
