@@ -1,0 +1,119 @@
+// The board: front, top and side view and the pattern on one sheet, at the largest scale that fills a given window.
+
+import type { Development, Piece, Vec2 } from "../core/index";
+import type { Arrangement, BlockName } from "./arrange";
+import { boundsOf } from "./bounds";
+import type { Box } from "./box";
+import type { Item } from "./display";
+import { type Figures, METRIC } from "./figures";
+import { LETTERING } from "./lettering";
+import { type Metrics, metricsFor } from "./metrics";
+import { moveItem } from "./moveItem";
+import { patternBlock } from "./patternBlock";
+import type { Place } from "./place";
+import { principalDimensions } from "./principalDimensions";
+import { type Draw, type Fitted, scaleToFit } from "./scaleToFit";
+import { type ViewPlan, viewBlock } from "./viewBlock";
+import { viewGeometry } from "./viewGeometry";
+import { type ViewName, type Views, viewsOf } from "./views";
+import { type DrawingWords, ENGLISH } from "./words";
+
+export interface BoardOptions {
+  /** The window to fill, sheet mm. */
+  readonly width: number;
+  readonly height: number;
+  /** Height of figures, mm; 3.5 unless given. */
+  readonly lettering?: number;
+  readonly words?: DrawingWords;
+  readonly figures?: Figures;
+  /** Which piece of the development; the first unless given. */
+  readonly piece?: number;
+  /** "projection" keeps the pattern in projection however small the drawing gets; "best" (unless given) lets it stand apart. */
+  readonly arrangement?: "best" | "projection";
+}
+
+export interface Block {
+  readonly name: BlockName;
+  /** How the block's model coordinates fall on the sheet: `onSheet`, `fromSheet`. */
+  readonly place: Place;
+  readonly bounds: Box;
+}
+
+export interface Board {
+  readonly items: readonly Item[];
+  /** Of everything drawn; the middle is that of the window (0, 0, width, height). */
+  readonly bounds: Box;
+  /** Sheet mm a model mm. */
+  readonly scale: number;
+  readonly arrangement: Arrangement;
+  readonly lettering: number;
+  readonly views: Views;
+  readonly blocks: Readonly<Record<BlockName, Block>>;
+}
+
+/** How many times larger the drawing must get before the pattern leaves its projection with the front view. */
+const WORTH_APART = 1.4;
+
+/** Margin of paper inside the window, in lettering heights. */
+const MARGIN = 1;
+
+/**
+ * The board of one piece of a development. In a window too small for its lettering the board is larger than the window:
+ * `bounds` says how large.
+ * @throws RangeError for a window without size or a piece that does not exist.
+ */
+export function board(development: Development, options: BoardOptions): Board {
+  const { width, height, lettering = LETTERING, words = ENGLISH, figures = METRIC, arrangement = "best" } = options;
+  if (!(width > 0 && height > 0)) throw new RangeError(`invalid window: ${width} × ${height}`);
+  const metrics = metricsFor(lettering);
+  const { draw, piece, views } = drawer(development, options.piece ?? 0, metrics, figures, words);
+  const window = { width: width - 2 * MARGIN * lettering, height: height - 2 * MARGIN * lettering };
+  const fit = (kind: Arrangement) => scaleToFit(draw, kind, piece.form.attitude, development.job.drawing.projection, metrics, window);
+  let best = fit("projection");
+  for (const kind of arrangement === "best" ? (["under", "beside"] as const) : []) {
+    const other = fit(kind);
+    if (other.scale > best.scale * (best.arrangement === "projection" ? WORTH_APART : 1)) best = other;
+  }
+  const shift = { x: (width - best.bounds.left - best.bounds.right) / 2, y: (height - best.bounds.bottom - best.bounds.top) / 2 };
+  return { lettering, views, ...settled(best, shift, piece) };
+}
+
+/** Everything that does not depend on the scale is worked out once. */
+function drawer(development: Development, index: number, metrics: Metrics, figures: Figures, words: DrawingWords) {
+  const piece = development.pieces[index];
+  if (!piece) throw new RangeError(`no piece ${index} among ${development.pieces.length}`);
+  const { job } = development;
+  const views = viewsOf(piece.form.attitude, job.drawing.projection);
+  const dimensions = principalDimensions(development, piece, views, figures, words);
+  const plan = (name: ViewName): ViewPlan => {
+    const view = views[name];
+    return { development, piece, views, view, lines: viewGeometry(piece, view), dimensions: dimensions[name] };
+  };
+  const plans = { front: plan("front"), top: plan("top"), side: plan("side") };
+  const draw: Draw = (scale) => {
+    const block = (name: ViewName) => viewBlock(plans[name], placeFor(name, piece, { x: 0, y: 0 }, scale), metrics, figures);
+    const pattern = patternBlock(piece, job.development.face, placeFor("pattern", piece, { x: 0, y: 0 }, scale), metrics, figures, words);
+    return { front: block("front"), top: block("top"), side: block("side"), pattern };
+  };
+  return { draw, piece, views };
+}
+
+/** What belongs to a lying pipe is turned with it, but for its end: that view is a circle either way. */
+function placeFor(name: BlockName, piece: Piece, origin: Vec2, scale: number): Place {
+  return { origin, scale, turn: piece.form.attitude === "upright" || name === "side" ? 0 : -90 };
+}
+
+/** The fitted drawing moved to the middle of the window. */
+function settled(fitted: Fitted, shift: Vec2, piece: Piece): Omit<Board, "lettering" | "views"> {
+  const names = ["front", "top", "side", "pattern"] as const;
+  const moved = Object.fromEntries(names.map((name) => {
+    const origin = { x: fitted.origins[name].x + shift.x, y: fitted.origins[name].y + shift.y };
+    const items = fitted.blocks[name].map((item) => moveItem(item, origin));
+    return [name, { items, block: { name, place: placeFor(name, piece, origin, fitted.scale), bounds: boundsOf(items) } }];
+  })) as Record<BlockName, { items: Item[]; block: Block }>;
+  const items = names.flatMap((name) => moved[name].items);
+  return {
+    items, bounds: boundsOf(items), scale: fitted.scale, arrangement: fitted.arrangement,
+    blocks: { front: moved.front.block, top: moved.top.block, side: moved.side.block, pattern: moved.pattern.block },
+  };
+}

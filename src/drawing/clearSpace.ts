@@ -1,0 +1,59 @@
+// Where is the paper still free for a figure? Lines as short straight pieces, figures as boxes.
+
+import { type Vec2, flattenSegments } from "../core/index";
+import { type Box, boxesOverlap, growBox } from "./box";
+import type { Item } from "./display";
+import { boundsOfItem } from "./bounds";
+
+/** Distance of the straight pieces from their curve, sheet mm. */
+const COARSE = 0.1;
+
+export interface ClearSpace {
+  /** Takes the room of items that have been drawn. */
+  take(items: readonly Item[]): void;
+  /** Whether a box meets nothing drawn. */
+  isFree(box: Box): boolean;
+}
+
+/** An empty sheet; boxes keep `margin` mm from everything taken. */
+export function clearSpace(margin: number): ClearSpace {
+  const lines: { from: Vec2; to: Vec2 }[] = [];
+  const boxes: Box[] = [];
+  const take = (items: readonly Item[]): void => {
+    for (const item of items) {
+      if (item.kind === "text" || item.kind === "arrowhead") boxes.push(boundsOfItem(item));
+      else pointsOf(item).forEach((to, i, points) => {
+        const from = points[i - 1];
+        if (from) lines.push({ from, to });
+      });
+    }
+  };
+  const isFree = (box: Box): boolean => {
+    const wide = growBox(box, margin);
+    return !boxes.some((other) => boxesOverlap(wide, other)) && !lines.some(({ from, to }) => crosses(wide, from, to));
+  };
+  return { take, isFree };
+}
+
+function pointsOf(item: Item): Vec2[] {
+  if (item.kind === "path") return flattenSegments(item.segments, COARSE);
+  if (item.kind !== "circle") return [];
+  const { centre, radius } = item;
+  return Array.from({ length: 49 }, (_, i) => {
+    const angle = (i * Math.PI) / 24;
+    return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) };
+  });
+}
+
+/** Whether the straight piece from a to b has a point inside the box (Liang and Barsky's clipping). */
+function crosses(box: Box, a: Vec2, b: Vec2): boolean {
+  const dx = b.x - a.x, dy = b.y - a.y;
+  let low = 0, high = 1;
+  for (const [slope, room] of [[-dx, a.x - box.left], [dx, box.right - a.x], [-dy, a.y - box.bottom], [dy, box.top - a.y]] as const) {
+    if (slope === 0) {
+      if (room <= 0) return false;
+    } else if (slope < 0) low = Math.max(low, room / slope);
+    else high = Math.min(high, room / slope);
+  }
+  return low < high;
+}

@@ -1,0 +1,59 @@
+// Directions off the cross of the circle: the angle from the front at which an opening or a cut stands, inside the circle.
+
+import type { Job, Piece } from "../core/index";
+import { boundsOfItem } from "./bounds";
+import type { ClearSpace } from "./clearSpace";
+import type { Item, Ref, TextItem } from "./display";
+import type { Figures } from "./figures";
+import { textWidth } from "./lettering";
+import type { Metrics } from "./metrics";
+import type { Place } from "./place";
+import { arcStroke, stroke } from "./strokes";
+import { type EndOn, sheetAngle } from "./views";
+
+const RADIUS = 0.62;
+const STEP = 0.15;
+
+/** Arc, arrowhead and figure for each cut that is on and looks neither to the front, the right, the back nor the left. */
+export function directionDimensions(
+  job: Job, piece: Piece, view: EndOn, place: Place, figures: Figures, metrics: Metrics, space: ClearSpace,
+): Item[] {
+  const cutting = new Set(piece.trimmed.edges.flatMap(({ owner }) => (owner.kind === "cut" ? [owner.id] : [])));
+  const seen = new Set<number>();
+  const turned = job.part.cuts.filter(({ id, direction }) => {
+    const fresh = cutting.has(id) && direction % 90 !== 0 && !seen.has(direction);
+    if (fresh) seen.add(direction);
+    return fresh;
+  });
+  return turned.flatMap(({ id, direction }, i) => {
+    const radius = piece.form.radius * place.scale * Math.max(0.2, RADIUS - STEP * i);
+    const items = directionArc(direction, { clause: `cut:${id}` }, radius, view, place, figures, metrics, space);
+    space.take(items);
+    return items;
+  });
+}
+
+function directionArc(
+  direction: number, ref: Ref, radius: number, view: EndOn, place: Place, figures: Figures, metrics: Metrics, space: ClearSpace,
+): Item[] {
+  const turn = (Math.round(direction % 360) > 180 ? (direction % 360) - 360 : direction % 360) * (Math.PI / 180);
+  const from = sheetAngle(view, 0), to = sheetAngle(view, turn);
+  const at = (angle: number, distance: number) => ({ x: place.origin.x + distance * Math.cos(angle), y: place.origin.y + distance * Math.sin(angle) });
+  const ray = stroke("dimension", place.origin, at(to, radius + metrics.past), ref);
+  const arc = arcStroke("dimension", place.origin, radius, from, to, ref);
+  const ahead = Math.sign(to - from) * (Math.PI / 2 - metrics.arrow / radius / 2);
+  const head: Item = { kind: "arrowhead", pen: "dimension", tip: at(to, radius), direction: to + ahead, length: metrics.arrow, ref };
+  space.take([ray, arc]);
+  const text = figures.angle(direction);
+  const half = textWidth(text, metrics.lettering) / 2;
+  const candidates = [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((part) => [-1, 1, -1.6, 1.6].map((side): TextItem => {
+    const middle = at(from + part * (to - from), radius + side * (half + metrics.gap));
+    return {
+      kind: "text", pen: "lettering", text, height: metrics.lettering, align: "middle", turn: 0, ref,
+      at: { x: middle.x, y: middle.y - metrics.lettering / 2 },
+    };
+  }));
+  const figure = candidates.find((candidate) => space.isFree(boundsOfItem(candidate)));
+  return figure ? [ray, arc, head, figure] : [];
+}
+

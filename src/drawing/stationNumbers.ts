@@ -1,0 +1,70 @@
+// The numbers of the stations along both ends of a pattern: each rides clear of the outline, seam numbers stand outside the corner.
+
+import { type Piece, type Vec2, flattenSegments } from "../core/index";
+import { boxesOverlap, growBox } from "./box";
+import type { TextItem } from "./display";
+import { type Outlines, reachWithin } from "./envelope";
+import { textBox, textWidth } from "./lettering";
+import type { Metrics } from "./metrics";
+import { patternLoops } from "./patternOutline";
+import { type Place, onSheet } from "./place";
+import { STEPS } from "./thinning";
+
+/** Straightness of the outline for finding clear places, sheet mm. */
+const COARSE = 0.05;
+
+/** Number items for the far (top) and the near (bottom) end of the pattern. */
+export function stationNumbers(piece: Piece, place: Place, metrics: Metrics): TextItem[] {
+  const outlines = patternLoops(piece, place).filter(({ pen }) => pen === "outline").map(({ segments }) => flattenSegments(segments, COARSE));
+  return ([1, -1] as const).flatMap((end) => alongEnd(piece, place, metrics, outlines, end));
+}
+
+function alongEnd(piece: Piece, place: Place, metrics: Metrics, outlines: Outlines, end: 1 | -1): TextItem[] {
+  const numbers = piece.stations.map((_, index) => numberOf(piece, index, place, metrics, outlines, end, 0));
+  const even = numbers.filter((_, i) => piece.stations[i]?.mark === "even" || piece.stations[i]?.mark === "closing");
+  const shown = thinned(even, metrics);
+  piece.stations.forEach(({ mark }, index) => {
+    if (mark === "even" || mark === "closing") return;
+    const choice = [0, 1].map((row) => numberOf(piece, index, place, metrics, outlines, end, row)).find((number) => fits(number, shown, metrics));
+    if (choice) shown.push(choice);
+  });
+  return shown;
+}
+
+/** The number of one station at one end; `row` moves it outward by whole rows. */
+function numberOf(piece: Piece, index: number, place: Place, metrics: Metrics, outlines: Outlines, end: 1 | -1, row: number): TextItem {
+  const station = piece.stations[index];
+  if (!station) throw new RangeError(`no station ${index} among ${piece.stations.length}`);
+  const { lettering, gap } = metrics;
+  const upright = place.turn === 0;
+  const across = ({ x, y }: Vec2) => (upright ? x : y);
+  const along = ({ x, y }: Vec2) => (upright ? y : x);
+  const foot = onSheet(place, { x: station.girth, y: (end > 0 ? station.top : station.bottom) ?? 0 });
+  const width = textWidth(station.label, lettering);
+  const half = (upright ? width : lettering) / 2;
+  const outside = index === 0 ? -1 : station.mark === "closing" ? 1 : 0;
+  const middle = across(foot) + (upright ? 1 : -1) * outside * (half + gap);
+  const strip = [middle - half - gap / 2, middle + half + gap / 2] as const;
+  const reach = reachWithin(outlines, across, along, strip, end) ?? along(foot);
+  const edge = end * Math.max(end * reach, end * along(foot)) + end * (gap + row * (lettering + gap));
+  return {
+    kind: "text", pen: "lettering", text: station.label, height: lettering, turn: 0, ref: { clause: "stations", station: index },
+    align: upright ? "middle" : end > 0 ? "start" : "end",
+    at: upright ? { x: middle, y: end > 0 ? edge : edge - lettering } : { x: edge, y: middle - lettering / 2 },
+  };
+}
+
+/** All numbers, or the first and last and every second, third, … between, so that none touches another. */
+function thinned(numbers: readonly TextItem[], metrics: Metrics): TextItem[] {
+  const last = numbers.length - 1;
+  for (const step of STEPS) {
+    const chosen = numbers.filter((_, i) => i === last || (i % step === 0 && (i === 0 || last - i >= step * 0.5)));
+    if (chosen.every((number, i) => fits(number, chosen.slice(Math.max(0, i - 3), i), metrics))) return chosen;
+  }
+  return numbers.filter((_, i) => i === 0 || i === last);
+}
+
+function fits(number: TextItem, others: readonly TextItem[], metrics: Metrics): boolean {
+  const box = growBox(textBox(number), metrics.gap / 2);
+  return !others.some((other) => boxesOverlap(box, textBox(other)));
+}
