@@ -16,6 +16,9 @@ export type { Loop, Pattern, PatternSegment } from "./unroll/pattern";
 export type { Proof } from "./unroll/proof";
 export type { Station } from "./unroll/stations";
 
+export { adequacy, CUSTOMARY_COUNTS, type Adequacy } from "./inspect/adequacy";
+export { girthAt } from "./inspect/trueEnd";
+
 export type { Vec2, Vec3 } from "./geometry/vector";
 export { arcSweep, reverseSegment, segmentPoint, type Arc, type Cubic, type Line, type Segment } from "./geometry/segment";
 export { pathArea, pathLength } from "./geometry/path";
