@@ -1,6 +1,7 @@
 import { loadKernel } from "../oracle/kernel";
 import { cutCases, developed, exampleCases, extent, mitre, mitreHeight, stationCases, type DevelopingCase } from "./developing";
 import { kernelCuts } from "./kernelCut";
+import { redrawn } from "./redrawing";
 import { growthExponent, secondsPerCall } from "./timing";
 import { duration, ratio, table } from "./table";
 
@@ -8,11 +9,12 @@ import { duration, ratio, table } from "./table";
 // general-purpose kernel making the same cut and with the bare arithmetic.
 
 const sample = secondsPerSample();
-console.log(`Node ${process.version}, ${process.platform} ${process.arch}; medians of warm calls\n`);
+console.log(`Node ${process.version}, ${process.platform} ${process.arch}; the fastest of warm batches\n`);
 console.log(`one sine, one cosine and one square root: ${duration(sample)} a sample\n`);
 developments("the examples", exampleCases);
 growth("stations", stationCases);
 growth("cuts", cutCases);
+redraws();
 await againstKernel();
 
 function developments(title: string, cases: readonly DevelopingCase[]): number[] {
@@ -32,6 +34,18 @@ function growth(what: string, cases: readonly DevelopingCase[]): void {
   const seconds = developments(`by ${what}`, cases);
   const sizes = cases.map(({ size }) => size);
   console.log(`  time grows as ${what} to the power ${growthExponent(sizes, seconds).toFixed(2)} over the whole range; the last step ${growthExponent(sizes.slice(-2), seconds.slice(-2)).toFixed(2)}\n`);
+}
+
+/** Against the 16.7 ms of one frame at 60 Hz. */
+function redraws(): void {
+  const rows = [...exampleCases, ...stationCases.slice(-1), ...cutCases.slice(-1)].map(({ name, data }) => {
+    const seconds = secondsPerCall(() => redrawn(data));
+    const { items, text } = redrawn(data);
+    return [name, duration(seconds), `${(seconds * 6000).toFixed(0)} %`, String(items), `${(text.length / 1024).toFixed(0)} kB`];
+  });
+  console.log("Redrawing: development, board and its SVG");
+  console.log(table(["", "time", "of a 60 Hz frame", "items", "SVG"], rows));
+  console.log();
 }
 
 /** The 45 degree mitre: the kernel's cut alone against the whole development (edges, pattern, stations, proof). */

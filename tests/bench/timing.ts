@@ -1,8 +1,7 @@
-/** Seconds one call of `work` takes: the median of batches, each long enough for the clock, after a warm-up. */
+/** Seconds one call of `work` takes: the fastest of many batches, which other work on the machine disturbs least, after a warm-up. */
 export function secondsPerCall(work: () => unknown): number {
   const calls = callsFilling(work, batchSeconds);
-  const batches = Array.from({ length: batchCount }, () => batch(work, calls) / calls).sort((a, b) => a - b);
-  return batches[Math.floor(batchCount / 2)] ?? NaN;
+  return Math.min(...Array.from({ length: batchCount }, () => batch(work, calls) / calls));
 }
 
 /** Exponent p of time = c sizeᵖ by least squares over the logarithms. */
@@ -14,8 +13,8 @@ export function growthExponent(sizes: readonly number[], seconds: readonly numbe
   return covariance / points.reduce((sum, [x]) => sum + (x - x0) ** 2, 0);
 }
 
-const batchSeconds = 0.04;
-const batchCount = 9;
+const batchSeconds = 0.01;
+const batchCount = 25;
 const warmUpSeconds = 0.4;
 
 /** How many calls fill a batch; measured on code that has had time to be compiled. */
