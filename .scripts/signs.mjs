@@ -1,0 +1,53 @@
+// Draws src/app/theme/signs.otf: the diameter sign and pi in the weight and proportions of B612, whose font package lacks both.
+import { writeFileSync } from "node:fs";
+import opentype from "opentype.js";
+
+// B612: 2000 units an em, capitals 1500 high, small letters 1120, stems about 170 wide.
+const CAPITAL = 1500;
+const SMALL = 1120;
+const STEM = 165;
+/** Control length of a quarter circle of radius 1 in one cubic. */
+const QUARTER = 0.5523;
+
+const target = "src/app/theme/signs.otf";
+const glyphs = [glyph(".notdef", 0, 1000, () => {}), glyph("diameter", 0x2300, 1700, diameter), glyph("pi", 0x3c0, 1270, pi)];
+const font = new opentype.Font({ familyName: "Flatwright Signs", styleName: "Regular", unitsPerEm: 2000, ascender: 1930, descender: -500, glyphs });
+writeFileSync(target, Buffer.from(font.toArrayBuffer()));
+console.log(target);
+
+function glyph(name, unicode, advanceWidth, draw) {
+  const path = new opentype.Path();
+  draw(path);
+  return new opentype.Glyph({ name, ...(unicode ? { unicode } : {}), advanceWidth, path });
+}
+
+/** A true circle with a slash at 45 degrees that overshoots it. */
+function diameter(path) {
+  const x = 850, y = CAPITAL / 2, radius = 620;
+  circle(path, x, y, radius, 1);
+  circle(path, x, y, radius - STEM, -1);
+  const reach = (radius + 235) * Math.SQRT1_2, half = (STEM / 2) * Math.SQRT1_2;
+  polygon(path, [[x - reach + half, y - reach - half], [x + reach + half, y + reach - half], [x + reach - half, y + reach + half], [x - reach - half, y - reach + half]]);
+}
+
+function pi(path) {
+  polygon(path, [[70, SMALL - STEM], [1200, SMALL - STEM], [1200, SMALL], [70, SMALL]]);
+  polygon(path, [[285, 0], [285 + STEM, 0], [285 + STEM, SMALL - STEM], [285, SMALL - STEM]]);
+  polygon(path, [[820, 0], [820 + STEM, 0], [820 + STEM, SMALL - STEM], [820, SMALL - STEM]]);
+}
+
+function circle(path, x, y, r, way) {
+  const k = r * QUARTER * way;
+  path.moveTo(x + r, y);
+  path.curveTo(x + r, y + k, x + Math.abs(k), y + r * way, x, y + r * way);
+  path.curveTo(x - Math.abs(k), y + r * way, x - r, y + k, x - r, y);
+  path.curveTo(x - r, y - k, x - Math.abs(k), y - r * way, x, y - r * way);
+  path.curveTo(x + Math.abs(k), y - r * way, x + r, y - k, x + r, y);
+  path.close();
+}
+
+function polygon(path, [first, ...rest]) {
+  path.moveTo(...first);
+  for (const point of rest) path.lineTo(...point);
+  path.close();
+}

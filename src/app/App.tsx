@@ -1,0 +1,54 @@
+import { useEffect } from "react";
+import { BoardView } from "./board/BoardView";
+import { Description } from "./description/Description";
+import { FileDrop } from "./files/FileDrop";
+import { Header } from "./header/Header";
+import { Rod } from "./rod/Rod";
+import { Banner } from "./screen/Banner";
+import { ErrorBoundary } from "./screen/ErrorBoundary";
+import { openPanel, usePanel } from "./screen/panel";
+import { Panels } from "./screen/Panels";
+import { useSettings } from "./store/settings";
+import { words } from "./words/interface";
+
+/** The whole screen: description in the margin, the board, the girth rod along the foot. */
+export function App() {
+  useTheme();
+  usePrintKey();
+  return (
+    <ErrorBoundary>
+      <div className="app">
+        <Header />
+        <Banner />
+        <main className="desk">
+          <Description />
+          <BoardView />
+          <Rod />
+        </main>
+      </div>
+      <Panels />
+      <FileDrop />
+      <p className="print-hint">{words.print.hint}</p>
+    </ErrorBoundary>
+  );
+}
+
+function useTheme(): void {
+  const theme = useSettings((settings) => settings.theme);
+  useEffect(() => {
+    document.documentElement.dataset.theme = theme;
+  }, [theme]);
+}
+
+/** The keys that print open the print panel first; from there they print. */
+function usePrintKey(): void {
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent) => {
+      if (event.key.toLowerCase() !== "p" || !(event.ctrlKey || event.metaKey) || usePanel.getState().open === "print") return;
+      event.preventDefault();
+      openPanel("print");
+    };
+    window.addEventListener("keydown", onKeyDown);
+    return () => window.removeEventListener("keydown", onKeyDown);
+  }, []);
+}

@@ -1,0 +1,60 @@
+import { useMemo, useRef, type MouseEvent } from "react";
+import { board } from "../../drawing/board";
+import { stationAt } from "../../drawing/stationAt";
+import { useFormat } from "../quantity/useFormat";
+import { stationKeys } from "../screen/stationKeys";
+import { useSize, type Size } from "../screen/useSize";
+import { selectDevelopment } from "../store/select";
+import { hold, point, useApp } from "../store/store";
+import { words } from "../words/interface";
+import { pxPerMm } from "./pxPerMm";
+import { RunView } from "./RunView";
+import { runsByClause } from "./runs";
+import { StationLayer } from "./StationLayer";
+
+/** The page: views and pattern in projection, at the scale that fits the window. */
+export function BoardView() {
+  const box = useRef<HTMLElement>(null);
+  const size = useSize(box);
+  const count = useApp((state) => state.development.pieces[0]?.stations.length ?? 0);
+  return (
+    <section className="board" aria-label={words.board} ref={box} tabIndex={0} onKeyDown={stationKeys(count)}>
+      {size && size.width > 0 && size.height > 0 && <Sheet size={size} />}
+    </section>
+  );
+}
+
+function Sheet({ size }: { size: Size }) {
+  const development = useApp(selectDevelopment);
+  const format = useFormat();
+  const px = pxPerMm(size.width, size.height);
+  const width = size.width / px;
+  const height = size.height / px;
+  const drawn = useMemo(() => board(development, { width, height, figures: format }), [development, width, height, format]);
+  const runs = useMemo(() => runsByClause(drawn.items), [drawn]);
+  const [piece] = development.pieces;
+
+  const stationUnder = (event: MouseEvent<SVGSVGElement>) => {
+    const corner = event.currentTarget.getBoundingClientRect();
+    return piece ? stationAt(drawn, piece, { x: (event.clientX - corner.left) / px, y: height - (event.clientY - corner.top) / px }) : null;
+  };
+
+  return (
+    <svg
+      className="drawing"
+      role="img"
+      aria-labelledby="board-title board-description"
+      viewBox={`0 ${-height} ${width} ${height}`}
+      onPointerMove={(event) => point(stationUnder(event))}
+      onPointerLeave={() => point(null)}
+      onClick={(event) => hold(stationUnder(event))}
+    >
+      <title id="board-title">{words.boardTitle(development.job.title || words.untitled)}</title>
+      <desc id="board-description">{words.boardDescription}</desc>
+      {runs.map((run, i) => (
+        <RunView key={i} run={run} />
+      ))}
+      <StationLayer board={drawn} development={development} figures={format} />
+    </svg>
+  );
+}

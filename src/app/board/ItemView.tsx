@@ -1,0 +1,52 @@
+import { memo } from "react";
+import type { Item, TextItem } from "../../drawing/display";
+import { PENS, type PenName } from "../../drawing/pens";
+import { arrowheadData, pathData } from "../../output/svg/pathData";
+import { textAttributes } from "../../output/svg/textAttributes";
+
+/** One item of a display list as SVG. Width and dash come from the pen table; the style sheet gives each role its ink. */
+export const ItemView = memo(function ItemView({ item }: { item: Item }) {
+  switch (item.kind) {
+    case "path":
+      return <path d={pathData(item)} {...stroke(item.pen)} />;
+    case "circle":
+      return <circle cx={item.centre.x} cy={-item.centre.y} r={item.radius} {...stroke(item.pen)} />;
+    case "text":
+      return <TextView item={item} />;
+    case "arrowhead":
+      return <path d={arrowheadData(item)} className={`${roleClass(item.pen)} solid`} />;
+    case "group":
+      return <GroupView item={item} />;
+  }
+});
+
+function TextView({ item }: { item: TextItem }) {
+  const { x, y, transform, "font-size": fontSize, "text-anchor": textAnchor } = textAttributes(item);
+  return (
+    <text x={x} y={y} transform={transform} fontSize={fontSize} textAnchor={textAnchor as "start" | "middle" | "end"} className={`${roleClass(item.pen)} letters${item.clear ? " clear" : ""}`}>
+      {item.text}
+    </text>
+  );
+}
+
+function GroupView({ item }: { item: Extract<Item, { kind: "group" }> }) {
+  const { left, right, bottom, top } = item.clip;
+  return (
+    <svg x={left} y={-top} width={right - left} height={top - bottom} viewBox={`${left} ${-top} ${right - left} ${top - bottom}`} overflow="hidden">
+      <g transform={`translate(${item.move.x} ${-item.move.y})`}>
+        {item.items.map((inner, i) => (
+          <ItemView key={i} item={inner} />
+        ))}
+      </g>
+    </svg>
+  );
+}
+
+function stroke(pen: PenName) {
+  const { width, dash } = PENS[pen];
+  return { className: `${roleClass(pen)} line`, strokeWidth: width, strokeDasharray: dash.length ? dash.join(" ") : undefined };
+}
+
+function roleClass(pen: PenName): string {
+  return `role-${PENS[pen].role.replaceAll(" ", "-")}`;
+}

@@ -1,0 +1,22 @@
+import type { Item } from "../../drawing/display";
+
+/** Neighbouring items that show the same part of the job; drawn as one group, so that lighting it up redraws nothing else. */
+export interface Run {
+  readonly clause: string | null;
+  readonly items: readonly Item[];
+}
+
+export function runsByClause(items: readonly Item[]): Run[] {
+  const runs: { clause: string | null; items: Item[] }[] = [];
+  for (const item of items) {
+    const clause = clauseOf(item);
+    const last = runs.at(-1);
+    if (last && last.clause === clause) last.items.push(item);
+    else runs.push({ clause, items: [item] });
+  }
+  return runs;
+}
+
+function clauseOf(item: Item): string | null {
+  return item.kind === "group" ? null : (item.ref?.clause ?? null);
+}

@@ -1,0 +1,58 @@
+import type { Job, PipePart } from "../../core/index";
+import { clauseWords, fieldWords, type PlaceWords } from "../words/clauses";
+import { optionsOf, text, type Token } from "./token";
+
+/** "A pipe, ⌀ [90] [outside], [220] high, [upright]." */
+export function bodyTokens(job: Job, place: PlaceWords): Token[] {
+  const { part } = job;
+  return [
+    text("A pipe, ⌀ "),
+    { kind: "number", key: "diameter", field: "part.diameter", quantity: "length", label: fieldWords.diameter, value: part.diameter, put: inPart((p, diameter) => ({ ...p, diameter })) },
+    text(" "),
+    {
+      kind: "choice",
+      key: "basis",
+      field: "part.basis",
+      label: fieldWords.basis,
+      value: part.basis,
+      options: optionsOf(clauseWords.basis),
+      put: inPart((p, basis) => ({ ...p, basis: basis as PipePart["basis"] })),
+    },
+    text(", "),
+    { kind: "number", key: "length", field: "part.length", quantity: "length", label: fieldWords.length, value: part.length, put: inPart((p, length) => ({ ...p, length })) },
+    text(` ${place.length}, `),
+    {
+      kind: "choice",
+      key: "attitude",
+      field: "part.attitude",
+      label: fieldWords.attitude,
+      value: part.attitude,
+      options: optionsOf(clauseWords.attitude),
+      put: inPart((p, attitude) => ({ ...p, attitude: attitude as PipePart["attitude"] })),
+    },
+    text("."),
+  ];
+}
+
+/** "Sheet [1] thick, marked out [inside up]." */
+export function sheetTokens(job: Job): Token[] {
+  return [
+    text("Sheet "),
+    { kind: "number", key: "thickness", field: "part.thickness", quantity: "length", label: fieldWords.thickness, value: job.part.thickness, put: inPart((p, thickness) => ({ ...p, thickness })) },
+    text(" thick, marked out "),
+    {
+      kind: "choice",
+      key: "face",
+      field: "development.face",
+      label: fieldWords.face,
+      value: job.development.face,
+      options: optionsOf(clauseWords.face),
+      put: (of, face) => ({ ...of, development: { ...of.development, face: face as Job["development"]["face"] } }),
+    },
+    text("."),
+  ];
+}
+
+function inPart<V>(change: (part: PipePart, value: V) => PipePart) {
+  return (job: Job, value: V): Job => ({ ...job, part: change(job.part, value) });
+}

@@ -1,0 +1,24 @@
+import type { Job } from "../../core/index";
+import { describe } from "./describe";
+import type { NumberToken, Token } from "./token";
+
+/** The description as plain text, its numbers frozen; parts switched off are left out. `show` writes one number. */
+export function sentenceText(job: Job, show: (token: NumberToken) => string): string {
+  return describe(job)
+    .filter((clause) => clause.on)
+    .map((clause) => clause.tokens.map((token) => frozen(token, show)).join(""))
+    .join(" ");
+}
+
+function frozen(token: Token, show: (token: NumberToken) => string): string {
+  switch (token.kind) {
+    case "text":
+      return token.text;
+    case "break":
+      return " ";
+    case "number":
+      return show(token);
+    case "choice":
+      return token.options.find((option) => option.value === token.value)?.label ?? token.value;
+  }
+}

@@ -1,0 +1,66 @@
+import type { Job } from "../../core/index";
+
+// What a clause is made of: text to read, and numbers and choices edited where they stand.
+
+export interface TextToken {
+  readonly kind: "text";
+  readonly text: string;
+}
+
+export interface NumberToken {
+  readonly kind: "number";
+  /** Names the field for good, also when clauses change places. */
+  readonly key: string;
+  /** The field's path in the job file, as problems name it. */
+  readonly field: string;
+  readonly quantity: "length" | "angle" | "count";
+  readonly label: string;
+  readonly value: number;
+  /** The job with this number in it; the job itself when its place is gone. */
+  readonly put: (job: Job, value: number) => Job;
+}
+
+export interface ChoiceToken {
+  readonly kind: "choice";
+  readonly key: string;
+  readonly field: string;
+  readonly label: string;
+  readonly value: string;
+  readonly options: readonly Option[];
+  readonly put: (job: Job, value: string) => Job;
+  /** The option after which the number is to be shown beside the choice, though a name would do. */
+  readonly spells?: string;
+}
+
+export interface Option {
+  readonly value: string;
+  readonly label: string;
+}
+
+/** Begins a new line within a clause. */
+export interface BreakToken {
+  readonly kind: "break";
+}
+
+export type Token = TextToken | NumberToken | ChoiceToken | BreakToken;
+
+export type ClausePart = "body" | "cut" | "sheet" | "seam" | "stations";
+
+export interface Clause {
+  /** "part" for the body, "sheet", "seam", "stations", or "cut:" and the id of the cut. */
+  readonly id: string;
+  readonly part: ClausePart;
+  readonly name: string;
+  readonly on: boolean;
+  /** The path in the job file of the part described. */
+  readonly field: string;
+  readonly tokens: readonly Token[];
+}
+
+export function text(words: string): TextToken {
+  return { kind: "text", text: words };
+}
+
+export function optionsOf<K extends string>(table: Readonly<Record<K, string>>): Option[] {
+  return Object.entries<string>(table).map(([value, label]) => ({ value, label }));
+}

@@ -1,0 +1,35 @@
+import { useId } from "react";
+import type { ChoiceToken } from "../describe/token";
+import { useFormat } from "../quantity/useFormat";
+import { commit, spell, useApp } from "../store/store";
+import { faultSentence } from "../words/fault";
+import { FieldFault } from "./FieldFault";
+
+/** A choice made where it stands in the sentence. */
+export function ChoiceField({ token }: { token: ChoiceToken }) {
+  const draft = useApp((state) => state.drafts[token.key]);
+  const format = useFormat();
+  const faultId = useId();
+  const choose = (value: string) => {
+    if (token.spells !== undefined) spell(token.key.replace(/\.side$/, ""), value === token.spells);
+    commit(token.key, value, (job) => token.put(job, value));
+  };
+  return (
+    <FieldFault id={faultId} sentence={draft ? faultSentence(draft.fault, format) : null}>
+      <select
+        className="choice"
+        aria-label={token.label}
+        aria-invalid={draft ? true : undefined}
+        aria-describedby={draft ? faultId : undefined}
+        value={draft?.text ?? token.value}
+        onChange={(event) => choose(event.target.value)}
+      >
+        {token.options.map(({ value, label }) => (
+          <option key={value} value={value}>
+            {label}
+          </option>
+        ))}
+      </select>
+    </FieldFault>
+  );
+}

@@ -1,0 +1,45 @@
+import { memo } from "react";
+import type { Clause, Token } from "../describe/token";
+import { takeClause } from "../store/store";
+import { clauseWords } from "../words/clauses";
+import { ChoiceField } from "./ChoiceField";
+import { ClauseVerbs } from "./ClauseVerbs";
+import { NumberField } from "./NumberField";
+import { StationVerbs } from "./StationVerbs";
+
+/** One sentence of the description, tied to its part of the drawing. */
+export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: { clause: Clause; inHand: boolean; notices: readonly string[] }) {
+  const take = () => takeClause(clause.id);
+  return (
+    <li className="clause" data-in-hand={inHand || undefined} data-off={clause.on ? undefined : true} onFocus={take} onPointerEnter={take} onPointerLeave={() => takeClause(null)}>
+      <div role="group" aria-label={clause.name}>
+        <p>
+          {clause.tokens.map((token, i) => (
+            <TokenView key={"key" in token ? token.key : i} token={token} />
+          ))}
+          {!clause.on && <span className="off"> ({clauseWords.off})</span>}
+        </p>
+        {notices.map((sentence) => (
+          <p key={sentence} className="notice">
+            {sentence}
+          </p>
+        ))}
+        {clause.part === "cut" && <ClauseVerbs id={clause.id.replace(/^cut:/, "")} name={clause.name} />}
+        {clause.part === "stations" && <StationVerbs />}
+      </div>
+    </li>
+  );
+});
+
+function TokenView({ token }: { token: Token }) {
+  switch (token.kind) {
+    case "text":
+      return token.text;
+    case "break":
+      return <br />;
+    case "number":
+      return <NumberField token={token} />;
+    case "choice":
+      return <ChoiceField token={token} />;
+  }
+}

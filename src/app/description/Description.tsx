@@ -1,0 +1,65 @@
+import { useMemo } from "react";
+import type { Problem } from "../../core/index";
+import { cutAdded } from "../describe/changeCuts";
+import { describe } from "../describe/describe";
+import { cutWords, newCut, type CutWord } from "../describe/newCut";
+import type { Clause } from "../describe/token";
+import { useFormat } from "../quantity/useFormat";
+import { selectClause, selectJob, selectNotices, selectSpelled } from "../store/select";
+import { change, useApp } from "../store/store";
+import { clauseWords } from "../words/clauses";
+import { faultSentence } from "../words/fault";
+import { words } from "../words/interface";
+import { ClauseView } from "./ClauseView";
+import { NoteField } from "./NoteField";
+import { ProofView } from "./ProofView";
+import { VerbMenu } from "./VerbMenu";
+
+const none: readonly string[] = [];
+
+/** The job as sentences, edited in place. */
+export function Description() {
+  const job = useApp(selectJob);
+  const spelled = useApp(selectSpelled);
+  const inHand = useApp(selectClause);
+  const notices = useNoticesByClause();
+  const clauses = useMemo(() => describe(job, spelled), [job, spelled]);
+  const view = (clause: Clause) => <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={notices.get(clause.id) ?? none} />;
+  const firstAfterCuts = clauses.findIndex((clause) => clause.part === "sheet");
+  const verbs = cutWords.map((word) => ({ label: clauseWords.add[word], act: () => add(word) }));
+  return (
+    <section id="description" className="description" aria-label={words.description} tabIndex={-1}>
+      <ul className="clauses">{clauses.slice(0, firstAfterCuts).map(view)}</ul>
+      <VerbMenu className="add-cut" word={clauseWords.add.verb} verbs={verbs} />
+      <ul className="clauses">{clauses.slice(firstAfterCuts).map(view)}</ul>
+      <NoteField />
+      <ProofView />
+    </section>
+  );
+}
+
+function add(word: CutWord): void {
+  change((job) => cutAdded(job, newCut(job, word)));
+}
+
+function useNoticesByClause(): ReadonlyMap<string, readonly string[]> {
+  const notices = useApp(selectNotices);
+  const job = useApp(selectJob);
+  const format = useFormat();
+  return useMemo(() => {
+    const byClause = new Map<string, string[]>();
+    for (const problem of notices) {
+      const id = clauseOf(problem, job.part.cuts);
+      byClause.set(id, [...(byClause.get(id) ?? []), faultSentence({ kind: "problem", problem }, format)]);
+    }
+    return byClause;
+  }, [notices, job, format]);
+}
+
+/** The clause a notice belongs to; what concerns the whole job stands at the pipe. */
+function clauseOf(problem: Problem, cuts: readonly { id: string }[]): string {
+  const index = /^part\.cuts\.(\d+)/.exec(problem.field)?.[1];
+  const cut = index === undefined ? undefined : cuts[Number(index)];
+  if (cut) return `cut:${cut.id}`;
+  return problem.field === "part.thickness" ? "sheet" : "part";
+}

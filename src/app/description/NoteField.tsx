@@ -1,0 +1,25 @@
+import { useState } from "react";
+import { LIMITS } from "../../core/index";
+import { change, useApp } from "../store/store";
+import { words } from "../words/interface";
+
+/** A few lines of the maker's own, kept with the job. */
+export function NoteField() {
+  const note = useApp((state) => state.development.job.note);
+  const [typed, setTyped] = useState<string | null>(null);
+  return (
+    <label className="note">
+      <span>{words.note}</span>
+      <textarea
+        rows={2}
+        maxLength={LIMITS.note.max}
+        value={typed ?? note}
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={() => {
+          if (typed !== null && typed !== note) change((job) => ({ ...job, note: typed }));
+          setTyped(null);
+        }}
+      />
+    </label>
+  );
+}

@@ -1,0 +1,18 @@
+import { stationAdded, stationRemoved } from "../describe/stations";
+import { change, useApp } from "../store/store";
+import { clauseWords } from "../words/clauses";
+import { words } from "../words/interface";
+import { VerbMenu } from "./VerbMenu";
+
+const firstAngle = 15;
+
+/** Adds a station in a direction of one's own, or takes the last such station away. */
+export function StationVerbs() {
+  const extra = useApp((state) => state.development.job.development.extra);
+  const { addStation, removeStation } = clauseWords.verbs;
+  const verbs = [
+    { label: addStation, act: () => change((job) => stationAdded(job, (extra.at(-1) ?? 0) + firstAngle)) },
+    { label: removeStation, act: () => change((job) => stationRemoved(job, undefined)), disabled: extra.length === 0 },
+  ];
+  return <VerbMenu className="clause-verbs" word={words.more} label={words.stationVerbs} verbs={verbs} />;
+}

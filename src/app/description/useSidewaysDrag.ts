@@ -1,0 +1,36 @@
+import { useRef, type PointerEvent } from "react";
+
+/** Pixels before a press becomes a drag, and pixels a step after that. */
+const threshold = 6;
+const pixelsPerStep = 5;
+
+/**
+ * Steps a field while it is dragged sideways. Only a field not being typed in can be dragged, so that dragging
+ * over typed text still selects it. `begin` gives the value to count from, `move` takes the steps from there.
+ */
+export function useSidewaysDrag(begin: () => number, move: (from: number, steps: number) => void) {
+  const drag = useRef<{ x: number; from: number | null } | null>(null);
+  return {
+    onPointerDown(event: PointerEvent<HTMLInputElement>) {
+      if (event.button === 0 && document.activeElement !== event.currentTarget) drag.current = { x: event.clientX, from: null };
+    },
+    onPointerMove(event: PointerEvent<HTMLInputElement>) {
+      const now = drag.current;
+      if (!now || (event.buttons & 1) === 0) return;
+      const way = event.clientX - now.x;
+      if (now.from === null) {
+        if (Math.abs(way) < threshold) return;
+        now.from = begin();
+        event.currentTarget.blur();
+        event.currentTarget.setPointerCapture(event.pointerId);
+      }
+      move(now.from, Math.trunc(way / pixelsPerStep));
+    },
+    onPointerUp() {
+      drag.current = null;
+    },
+    onPointerCancel() {
+      drag.current = null;
+    },
+  };
+}

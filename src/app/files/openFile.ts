@@ -1,0 +1,31 @@
+import { LIMITS, readJobText, type Problem } from "../../core/index";
+import type { Fault } from "../store/attempt";
+import { replaceJob, say, useApp } from "../store/store";
+
+/** UTF-8 takes at most four bytes a character: a file over this cannot be within the limit on characters. */
+const largestFile = LIMITS.file.max * 4;
+
+/** Opens a job file; a file that is none is said, and the job on the board stays. */
+export async function openFile(file: File): Promise<void> {
+  const fault = await faultOf(file);
+  if (fault) say({ kind: "file", name: file.name, fault });
+}
+
+async function faultOf(file: File): Promise<Fault | null> {
+  if (file.size > largestFile) return problem({ code: "file-too-large", field: "" });
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    return problem({ code: "not-json", field: "" });
+  }
+  const read = readJobText(text);
+  if (!read.ok) return problem(read.problems[0] ?? { code: "not-a-job", field: "" });
+  if (replaceJob(read.job)) return null;
+  const { message } = useApp.getState();
+  return message?.kind === "refused" ? message.fault : { kind: "failed" };
+}
+
+function problem(of: Problem): Fault {
+  return { kind: "problem", problem: of };
+}

@@ -1,0 +1,57 @@
+import { useRef } from "react";
+import { defaultJob } from "../../core/index";
+import { saveJob } from "../files/saveJob";
+import { openFile } from "../files/openFile";
+import { openPanel } from "../screen/panel";
+import { replaceJob, useApp } from "../store/store";
+import { words } from "../words/interface";
+import { TitleField } from "./TitleField";
+import { Wordmark } from "./Wordmark";
+
+/** The name of the product, the title of the job and the verbs. */
+export function Header() {
+  const file = useRef<HTMLInputElement>(null);
+  const { verbs } = words;
+  return (
+    <header className="header">
+      <a className="skip" href="#description">
+        {words.skip}
+      </a>
+      <h1 className="wordmark">
+        <Wordmark />
+        {words.product}
+      </h1>
+      <TitleField />
+      <nav className="verbs" aria-label={words.verbsLabel}>
+        <VerbButton word={verbs.new} act={() => replaceJob(defaultJob())} />
+        <VerbButton word={verbs.open} act={() => file.current?.click()} />
+        <input
+          ref={file}
+          className="unseen"
+          type="file"
+          accept=".json,application/json"
+          aria-label={words.openFile}
+          tabIndex={-1}
+          onChange={(event) => {
+            const [chosen] = event.target.files ?? [];
+            // Cleared, so that the same file can be chosen again.
+            event.target.value = "";
+            if (chosen) void openFile(chosen);
+          }}
+        />
+        <VerbButton word={verbs.save} act={() => saveJob(useApp.getState().development.job)} />
+        <VerbButton word={verbs.examples} act={() => openPanel("examples")} />
+        <VerbButton word={verbs.print} act={() => openPanel("print")} />
+        <VerbButton word={verbs.settings} act={() => openPanel("settings")} />
+      </nav>
+    </header>
+  );
+}
+
+function VerbButton({ word, act }: { word: string; act: () => void }) {
+  return (
+    <button type="button" className="verb" onClick={act}>
+      {word}
+    </button>
+  );
+}

@@ -1,0 +1,59 @@
+import { formatQuantity, parseQuantity, type Job } from "../../core/index";
+import type { Settings } from "../store/settings";
+
+// How lengths, angles and counts are written on this screen: units of the job, places and fractions of the settings.
+
+export type Quantity = "length" | "angle" | "count";
+
+export interface Format {
+  readonly units: Job["units"];
+  /** "mm" or "in". */
+  readonly unit: string;
+  /** As the drawing and the table show it: rounded to the settings; no unit. */
+  figure(value: number, quantity: Quantity): string;
+  /** As a field shows it: fine enough that nothing typed is hidden; no unit. */
+  field(value: number, quantity: Quantity): string;
+  length(mm: number): string;
+  /** With its degree sign. */
+  angle(degrees: number): string;
+  /** Square mm or square inches, with the unit. */
+  area(mm2: number): string;
+}
+
+const placesOfAngle = 2;
+const placesOfField = { mm: 4, inch: 5 };
+
+/** A value beyond this would be no dimension; it is written as a power of ten. */
+const writable = 1e15;
+
+export function formatOf(units: Job["units"], settings: Pick<Settings, "places" | "denominator" | "comma">): Format {
+  const decimalMark = settings.comma ? "," : ".";
+  const write = (value: number, quantity: Quantity, places: number, denominator: number): string => {
+    if (!(Math.abs(value) < writable)) return value.toExponential(2);
+    const fraction = quantity === "length" && units === "inch" && denominator > 0;
+    return formatQuantity(value, { units, kind: quantity, places, decimalMark, ...(fraction ? { style: "fraction", denominator } : {}) });
+  };
+  const lengthPlaces = units === "inch" ? settings.places + 1 : settings.places;
+  const figure = (value: number, quantity: Quantity) => write(value, quantity, quantity === "length" ? lengthPlaces : placesOfAngle, settings.denominator);
+  const field = (value: number, quantity: Quantity) => {
+    const fraction = write(value, quantity, placesOfField[units], settings.denominator);
+    const read = settings.denominator > 0 ? parseQuantity(fraction, { units, kind: quantity }) : null;
+    // A fraction is shown only when it is the value itself.
+    return read?.ok && Math.abs(read.value - value) > 1e-6 ? write(value, quantity, placesOfField[units], 0) : fraction;
+  };
+  const inch2 = 25.4 * 25.4;
+  return {
+    units,
+    unit: units === "inch" ? "in" : "mm",
+    figure,
+    field,
+    length: (mm) => figure(mm, "length"),
+    angle: (degrees) => `${figure(degrees, "angle")}°`,
+    area: (mm2) => (units === "inch" ? `${write(mm2 / inch2, "count", 3, 0)} in²` : `${write(mm2, "count", 1, 0)} mm²`),
+  };
+}
+
+/** What one press of an arrow key adds: 1 mm, a sixteenth of an inch, one degree, one. */
+export function stepOf(quantity: Quantity, units: Job["units"]): number {
+  return quantity === "length" && units === "inch" ? 25.4 / 16 : 1;
+}

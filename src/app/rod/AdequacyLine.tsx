@@ -1,0 +1,70 @@
+import type { Adequacy, Piece } from "../../core/index";
+import { stationAdded } from "../describe/stations";
+import type { Format } from "../quantity/format";
+import { set, tolerances, useSettings } from "../store/settings";
+import { change } from "../store/store";
+import { words } from "../words/interface";
+import { directionOf } from "./rows";
+
+interface Props {
+  readonly adequacy: Adequacy;
+  readonly piece: Piece;
+  readonly format: Format;
+}
+
+/** In words: how far a smooth curve through the stations strays, and what would bring it under the tolerance. */
+export function AdequacyLine({ adequacy, piece, format }: Props) {
+  const tolerance = useSettings((settings) => settings.tolerance);
+  const [before, after] = sentence(adequacy, piece, tolerance, format);
+  const { oneExtra } = adequacy;
+  const offer = oneExtra && adequacy.deviation > tolerance ? oneExtra : null;
+  const angle = offer ? directionOf(offer.theta) : 0;
+  return (
+    <p className="adequacy">
+      {words.adequacy.through(piece.stations.length - 1)}
+      {before}
+      <select
+        className="choice"
+        aria-label={words.adequacy.tolerance}
+        value={tolerance}
+        onChange={(event) => set("tolerance", tolerances.find((one) => String(one) === event.target.value) ?? tolerance)}
+      >
+        {tolerances.map((one) => (
+          <option key={one} value={one}>
+            {measure(one, format)}
+          </option>
+        ))}
+      </select>
+      {after}
+      {offer && (
+        <>
+          {words.adequacy.oneExtra(format.angle(angle), measure(offer.deviation, format))}{" "}
+          <button type="button" className="verb" onClick={() => change((job) => stationAdded(job, Number(angle.toFixed(2))))}>
+            {words.adequacy.add}
+          </button>
+        </>
+      )}
+      {words.adequacy.chords(measure(adequacy.chordLoss, format), (100 * adequacy.chordLossRatio).toFixed(2))}
+    </p>
+  );
+}
+
+function sentence(adequacy: Adequacy, piece: Piece, tolerance: number, format: Format): readonly [string, string] {
+  const { deviation, at, enough } = adequacy;
+  // Under a thousandth of a millimetre nobody marks out; there the curve is the edge.
+  if (deviation < 0.001) return words.adequacy.exact;
+  const by = measure(deviation, format);
+  const near = nearest(piece, at.girth);
+  if (deviation <= tolerance) return words.adequacy.good(by, near);
+  return enough === null ? words.adequacy.noCount(by, near) : words.adequacy.enough(by, near, enough);
+}
+
+function nearest(piece: Piece, girth: number): string {
+  const byDistance = [...piece.stations].sort((a, b) => Math.abs(a.girth - girth) - Math.abs(b.girth - girth));
+  return byDistance[0]?.label ?? "";
+}
+
+/** A small length: hundredths of a millimetre, or decimals of an inch, whatever the fractions in use. */
+function measure(mm: number, format: Format): string {
+  return format.units === "inch" ? `${(mm / 25.4).toFixed(4)} in` : `${Number(mm.toFixed(mm < 0.1 ? 3 : 2))} mm`;
+}

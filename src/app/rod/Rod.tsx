@@ -1,0 +1,49 @@
+import { useMemo, useRef } from "react";
+import { useFormat } from "../quantity/useFormat";
+import { useSize } from "../screen/useSize";
+import { selectPiece, selectStation } from "../store/select";
+import { useSettings } from "../store/settings";
+import { useApp } from "../store/store";
+import { words } from "../words/interface";
+import { AdequacyLine } from "./AdequacyLine";
+import { rodLayout } from "./layout";
+import { Readout, readoutText } from "./Readout";
+import { RodScale } from "./RodScale";
+import { rodRows } from "./rows";
+import { StationTable } from "./StationTable";
+import { TableVerbs } from "./TableVerbs";
+import { useAdequacy } from "./useAdequacy";
+
+/** Before its size is known the rod is laid out for a window of this width. */
+const assumedWidth = 1024;
+
+/** The girth laid flat as a rod: scrubber, gauge, and under each station its figures. */
+export function Rod() {
+  const piece = useApp(selectPiece);
+  return piece ? <RodOf piece={piece} /> : null;
+}
+
+function RodOf({ piece }: { piece: NonNullable<ReturnType<typeof selectPiece>> }) {
+  const box = useRef<HTMLElement>(null);
+  const width = useSize(box)?.width || assumedWidth;
+  const format = useFormat();
+  const tolerance = useSettings((settings) => settings.tolerance);
+  const adequacy = useAdequacy(piece, tolerance);
+  const rows = useMemo(() => rodRows(piece, format), [piece, format]);
+  const longest = useMemo(() => Math.max(...rows.flatMap((row) => row.cells.map((cell) => cell.length))), [rows]);
+  const layout = useMemo(() => rodLayout(piece, width, longest), [piece, width, longest]);
+  const station = useApp(selectStation);
+  return (
+    <section className="rod" aria-label={words.rod} ref={box}>
+      <div className="rod-hand">
+        <div className="rod-words">
+          <Readout piece={piece} format={format} />
+          {adequacy && <AdequacyLine adequacy={adequacy} piece={piece} format={format} />}
+        </div>
+        <RodScale piece={piece} layout={layout} width={width} adequacy={adequacy} tolerance={tolerance} valueText={readoutText(piece, station, format)} />
+      </div>
+      <StationTable piece={piece} rows={rows} layout={layout} />
+      <TableVerbs piece={piece} rows={rows} format={format} />
+    </section>
+  );
+}

@@ -1,0 +1,90 @@
+import { useRef, type PointerEvent } from "react";
+import type { Adequacy, Piece } from "../../core/index";
+import { stationKeys } from "../screen/stationKeys";
+import { selectStation } from "../store/select";
+import { hold, point, useApp } from "../store/store";
+import { words } from "../words/interface";
+import { GaugeBars } from "./GaugeBars";
+import { nearestTick, type RodLayout } from "./layout";
+
+const top = 26;
+const depth = 26;
+export const rodHeight = 64;
+
+interface Props {
+  readonly piece: Piece;
+  readonly layout: RodLayout;
+  readonly width: number;
+  readonly adequacy: Adequacy | null;
+  readonly tolerance: number;
+  readonly valueText: string;
+}
+
+/** The rod itself: swept with pointer or keys, it takes a station in hand. */
+export function RodScale({ piece, layout, width, adequacy, tolerance, valueText }: Props) {
+  const inHand = useApp(selectStation);
+  const sweeping = useRef(false);
+  const count = piece.stations.length;
+  const at = (event: PointerEvent) => nearestTick(layout.ticks, event.clientX - event.currentTarget.getBoundingClientRect().left);
+  const first = layout.ticks[0] ?? 0;
+  const last = layout.ticks[count - 1] ?? width;
+  return (
+    <div
+      className="rod-scale"
+      role="slider"
+      tabIndex={0}
+      aria-label={words.rod}
+      aria-valuemin={0}
+      aria-valuemax={count - 1}
+      aria-valuenow={inHand ?? 0}
+      aria-valuetext={valueText}
+      onKeyDown={stationKeys(count)}
+      onPointerDown={(event) => {
+        sweeping.current = true;
+        event.currentTarget.setPointerCapture(event.pointerId);
+        hold(at(event));
+      }}
+      onPointerMove={(event) => (sweeping.current ? hold(at(event)) : event.pointerType === "mouse" && point(at(event)))}
+      onPointerUp={() => (sweeping.current = false)}
+      onPointerCancel={() => (sweeping.current = false)}
+      onPointerLeave={() => point(null)}
+    >
+      <svg width={width} height={rodHeight} aria-hidden="true">
+        <rect className="rod-body" x={first - 14} y={top} width={last - first + 28} height={depth} />
+        {adequacy && <GaugeBars adequacy={adequacy} tolerance={tolerance} girth={piece.form.girth} first={first} last={last} base={top} />}
+        <Ticks piece={piece} layout={layout} />
+        {inHand !== null && <Hand x={layout.ticks[inHand] ?? 0} label={piece.stations[inHand]?.label ?? ""} foot={layout.fits ? layout.left + (inHand + 0.5) * layout.column : null} />}
+      </svg>
+    </div>
+  );
+}
+
+function Ticks({ piece, layout }: { piece: Piece; layout: RodLayout }) {
+  return piece.stations.map((station, i) => {
+    const x = layout.ticks[i] ?? 0;
+    const numbered = i % layout.numbered === 0 || i === piece.stations.length - 1;
+    return (
+      <g key={i} className={`tick tick-${station.mark}`}>
+        <line x1={x} x2={x} y1={top} y2={top + (numbered ? 8 : 5)} />
+        {numbered && (
+          <text x={x} y={top + 21} textAnchor="middle">
+            {station.label}
+          </text>
+        )}
+        {layout.fits && <path className="leader" d={`M${x} ${top + depth}V${top + depth + 2}L${layout.left + (i + 0.5) * layout.column} ${rodHeight - 3}`} />}
+      </g>
+    );
+  });
+}
+
+function Hand({ x, label, foot }: { x: number; label: string; foot: number | null }) {
+  return (
+    <g className="hand">
+      <rect x={x - 13} y={top} width={26} height={depth} />
+      <text x={x} y={top + 18} textAnchor="middle">
+        {label}
+      </text>
+      {foot !== null && <path d={`M${x} ${top + depth}V${top + depth + 2}L${foot} ${rodHeight - 1}`} />}
+    </g>
+  );
+}

@@ -1,0 +1,50 @@
+import { useState } from "react";
+import type { Piece } from "../../core/index";
+import { stationCsv } from "../../output/csv/stationCsv";
+import { saveText } from "../files/saveText";
+import { fileName } from "../files/fileName";
+import type { Format } from "../quantity/format";
+import { selectJob } from "../store/select";
+import { useSettings } from "../store/settings";
+import { useApp } from "../store/store";
+import { words } from "../words/interface";
+import type { RodRow } from "./rows";
+
+interface Props {
+  readonly piece: Piece;
+  readonly rows: readonly RodRow[];
+  readonly format: Format;
+}
+
+/** Copies the table as it stands, to be pasted into a spreadsheet, or saves it as CSV. */
+export function TableVerbs({ piece, rows }: Props) {
+  const title = useApp(selectJob).title;
+  const comma = useSettings((settings) => settings.comma);
+  const places = useSettings((settings) => settings.places);
+  const [said, setSaid] = useState("");
+  const copy = () => {
+    navigator.clipboard.writeText(tabbed(piece, rows)).then(
+      () => setSaid(words.copied),
+      () => setSaid(words.copyFailed),
+    );
+  };
+  const save = () => saveText(fileName(title, "csv"), "text/csv", stationCsv(piece, { separator: comma ? ";" : ",", decimal: comma ? "," : ".", places }));
+  return (
+    <span className="table-verbs">
+      <span role="status">{said}</span>
+      <button type="button" className="verb" onClick={copy}>
+        {words.copy}
+      </button>
+      <button type="button" className="verb" onClick={save}>
+        {words.csv}
+      </button>
+    </span>
+  );
+}
+
+/** One line a station, tabs between the figures. */
+function tabbed(piece: Piece, rows: readonly RodRow[]): string {
+  const head = [words.table.station, ...rows.map((row) => row.name)];
+  const lines = piece.stations.map((station, i) => [station.label, ...rows.map((row) => row.cells[i] ?? "")]);
+  return [head, ...lines].map((line) => line.join("\t")).join("\n");
+}

@@ -1,0 +1,41 @@
+import { Component, type ReactNode } from "react";
+import { saveJob } from "../files/saveJob";
+import { forgetJob } from "../store/autosave";
+import { useApp } from "../store/store";
+import { words } from "../words/interface";
+
+/** When a part of the page breaks: the job is kept, and can be saved before the page is loaded again. */
+export class ErrorBoundary extends Component<{ children: ReactNode }, { broken: boolean }> {
+  override state = { broken: false };
+
+  static getDerivedStateFromError() {
+    return { broken: true };
+  }
+
+  override render() {
+    if (!this.state.broken) return this.props.children;
+    const { broken } = words;
+    return (
+      <main className="broken" role="alert">
+        <h1>{broken.title}</h1>
+        <p>{broken.text}</p>
+        <button type="button" className="verb" onClick={() => saveJob(useApp.getState().development.job)}>
+          {broken.save}
+        </button>
+        <button type="button" className="verb" onClick={() => location.reload()}>
+          {broken.reload}
+        </button>
+        <button
+          type="button"
+          className="verb"
+          onClick={() => {
+            forgetJob();
+            location.reload();
+          }}
+        >
+          {broken.fresh}
+        </button>
+      </main>
+    );
+  }
+}

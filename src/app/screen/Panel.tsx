@@ -1,0 +1,35 @@
+import { useEffect, useRef, type ReactNode } from "react";
+import { words } from "../words/interface";
+import { closePanel } from "./panel";
+
+/** A sheet laid over the page: Escape, the word "Close" or a press beside it puts it away. */
+export function Panel({ title, children }: { title: string; children: ReactNode }) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const element = dialog.current;
+    element?.showModal();
+    return () => element?.close();
+  }, []);
+  return (
+    <dialog
+      className="panel"
+      ref={dialog}
+      aria-label={title}
+      onCancel={closePanel}
+      onClose={closePanel}
+      onClick={(event) => {
+        if (event.target === event.currentTarget) closePanel();
+      }}
+    >
+      <div className="panel-paper">
+        <header>
+          <h2>{title}</h2>
+          <button type="button" className="verb" onClick={closePanel}>
+            {words.close}
+          </button>
+        </header>
+        {children}
+      </div>
+    </dialog>
+  );
+}

@@ -1,0 +1,20 @@
+import { lazy, Suspense } from "react";
+import { usePanel } from "./panel";
+
+// Loaded when first asked for.
+const ExamplesPanel = lazy(() => import("../files/ExamplesPanel").then((module) => ({ default: module.ExamplesPanel })));
+const PrintPanel = lazy(() => import("../print/PrintPanel").then((module) => ({ default: module.PrintPanel })));
+const SettingsPanel = lazy(() => import("../settings/SettingsPanel").then((module) => ({ default: module.SettingsPanel })));
+
+const panels = { examples: ExamplesPanel, print: PrintPanel, settings: SettingsPanel };
+
+export function Panels() {
+  const open = usePanel((state) => state.open);
+  if (open === null) return null;
+  const Open = panels[open];
+  return (
+    <Suspense fallback={null}>
+      <Open />
+    </Suspense>
+  );
+}

@@ -1,0 +1,46 @@
+import type { Job } from "../../core/index";
+import { Panel } from "../screen/Panel";
+import { selectJob } from "../store/select";
+import { set, useSettings } from "../store/settings";
+import { change, useApp } from "../store/store";
+import { words } from "../words/interface";
+import { SettingField } from "./SettingField";
+
+const denominators = [0, 8, 16, 32, 64] as const;
+const places = [0, 1, 2, 3] as const;
+
+/** Units and projection are the job's; the rest stays on this device. */
+export function SettingsPanel() {
+  const job = useApp(selectJob);
+  const settings = useSettings();
+  const { settings: said } = words;
+  return (
+    <Panel title={said.title}>
+      <div className="settings">
+        <SettingField label={said.units} value={job.units} options={{ mm: said.mm, inch: said.inch }} choose={(units) => change((of) => ({ ...of, units: units as Job["units"] }))} />
+        {job.units === "inch" && (
+          <SettingField
+            label={said.inches}
+            value={String(settings.denominator)}
+            options={Object.fromEntries(denominators.map((one) => [one, one === 0 ? said.decimal : said.fractions(one)]))}
+            choose={(value) => set("denominator", denominators.find((one) => String(one) === value) ?? 0)}
+          />
+        )}
+        <SettingField
+          label={said.places}
+          value={String(settings.places)}
+          options={Object.fromEntries(places.map((one) => [one, String(one)]))}
+          choose={(value) => set("places", places.find((one) => String(one) === value) ?? 2)}
+        />
+        <SettingField label={said.mark} value={settings.comma ? "comma" : "point"} options={{ point: said.point, comma: said.comma }} choose={(value) => set("comma", value === "comma")} />
+        <SettingField
+          label={said.projection}
+          value={job.drawing.projection}
+          options={{ first: said.first, third: said.third }}
+          choose={(projection) => change((of) => ({ ...of, drawing: { ...of.drawing, projection: projection as Job["drawing"]["projection"] } }))}
+        />
+        <SettingField label={said.theme} value={settings.theme} options={{ auto: said.auto, light: said.light, dark: said.dark }} choose={(theme) => set("theme", theme as typeof settings.theme)} />
+      </div>
+    </Panel>
+  );
+}

@@ -1,0 +1,90 @@
+import type { ParsedQuantity, Problem } from "../../core/index";
+
+// What is said about bad input: one sentence a problem, in the words of the person who typed it.
+
+/** Writes a bound or a value in the unit of its field, as the field itself would. */
+export type ShowValue = (value: number) => string;
+
+/** The sentence for this problem. `show` writes lengths and angles as the fields do. */
+export function problemSentence(problem: Problem, show: ShowValue): string {
+  const { code, min, max, detail } = problem;
+  switch (code) {
+    case "not-a-job":
+      return "This is not a Flatwright job.";
+    case "newer-version":
+      return "This job was saved by a newer Flatwright. Update the program to open it.";
+    case "unknown-version":
+      return "This job names a version that does not exist.";
+    case "missing":
+      return `Something is missing: ${problem.field}.`;
+    case "wrong-type":
+      return "This is not the kind of value that belongs here.";
+    case "not-a-number":
+      return "This is not a number.";
+    case "too-small":
+      if (detail?.low !== undefined) return `The upper height must be over ${show(Number(detail.low))}.`;
+      return min === undefined ? "This is too small." : `At least ${show(min)}.`;
+    case "too-large":
+      if (detail?.basis !== undefined && max !== undefined) return `The sheet leaves no bore: under ${show(max)}.`;
+      return max === undefined ? "This is too large." : `At most ${show(max)}.`;
+    case "not-whole":
+      return "A whole number is needed.";
+    case "unknown-choice":
+      return "This is none of the choices.";
+    case "too-long":
+      return max === undefined ? "This text is too long." : `At most ${max} characters.`;
+    case "too-many":
+      return max === undefined ? "There are too many of these." : `At most ${max} of these.`;
+    case "unknown-field":
+      return `This job holds something unknown: ${problem.field}.`;
+    case "duplicate-id":
+      return "Two cuts have the same name.";
+    case "file-too-large":
+      return "This file is too large to be a job.";
+    case "not-json":
+      return "This file cannot be read as a job: it is damaged or of another kind.";
+    case "nothing-left":
+      return "Nothing would be left of the pipe.";
+    case "profile-crosses-itself":
+      return "The profile crosses itself.";
+    case "profile-not-across":
+      return "The profile does not go right across the pipe.";
+    case "arc-too-small":
+      return detail?.needed === undefined ? "The arc is too small to reach." : `The arc is too small to reach: at least ${show(Number(detail.needed))}.`;
+    case "arc-centre-off":
+      return "This centre is not equally far from both ends of the arc.";
+    case "profile-too-short":
+      return "The profile is too short to cross the pipe.";
+    case "cut-misses":
+      return "This misses the pipe: nothing is cut.";
+    case "separate-pieces":
+      return "The pipe falls into separate pieces; all of them are drawn.";
+    case "open-round":
+      return "No place on the girth is whole from end to end: the pipe is cut open round.";
+    case "thick-for-diameter":
+      return "The sheet is thick for so small a diameter: prove the girth on scrap first.";
+  }
+}
+
+type QuantityReason = Extract<ParsedQuantity, { ok: false }>["reason"];
+
+/** What is said about text that is no quantity. */
+export function quantitySentence(reason: QuantityReason, kind: "length" | "angle" | "count"): string {
+  switch (reason) {
+    case "empty":
+      return "Type a number.";
+    case "unit":
+      return kind === "angle" ? "An angle takes degrees only." : kind === "count" ? "A count takes no unit." : "This unit is not known: use mm, cm, m, in or ft.";
+    case "not-finite":
+      return "This has no finite result.";
+    case "ambiguous":
+      return "This can be read in two ways: leave out the thousands mark.";
+    case "dimension":
+      return "These measures cannot be combined so: a length times a length is no length.";
+    case "too-long":
+    case "too-deep":
+      return "This is too long to be a number.";
+    case "syntax":
+      return "This cannot be read as a number. Sums like 180-2*45 and fractions like 1 3/8 may be typed.";
+  }
+}
