@@ -3,7 +3,7 @@
 // leaves an error of sixth order in the length of the piece (derived; compared with dense sampling in the tests).
 
 import { type Cubic, cubicSlope, segmentPoint } from "./segment";
-import { type Vec2, distance } from "./vector";
+import { type Vec2, distance, lengthOf } from "./vector";
 
 /** A smooth curve over u in [0, 1]. */
 export interface SmoothCurve {
@@ -113,7 +113,7 @@ function missOf(cubic: Cubic, point: Vec2, guess: number): { u: number; normal: 
   }
   const at = segmentPoint(cubic, u);
   const slope = cubicSlope(cubic, u);
-  const length = Math.hypot(slope.x, slope.y) || 1;
+  const length = lengthOf(slope.x, slope.y) || 1;
   const normal = { x: -slope.y / length, y: slope.x / length };
   return { u, normal, miss: (point.x - at.x) * normal.x + (point.y - at.y) * normal.y };
 }

@@ -1,7 +1,7 @@
 // The one place where a curve becomes points: adaptive halving, several points tested so that an S-curve is not missed.
 
 import { type Segment, arcSweep, segmentPoint } from "./segment";
-import type { Vec2 } from "./vector";
+import { type Vec2, lengthOf } from "./vector";
 
 const PROBES = [0.25, 0.5, 0.75];
 const DEEPEST = 20;
@@ -51,5 +51,5 @@ export function offChord(point: Vec2, a: Vec2, b: Vec2): number {
   const square = dx * dx + dy * dy;
   const along = square === 0 ? 0 : ((point.x - a.x) * dx + (point.y - a.y) * dy) / square;
   const u = Math.max(0, Math.min(1, along));
-  return Math.hypot(point.x - a.x - u * dx, point.y - a.y - u * dy);
+  return lengthOf(point.x - a.x - u * dx, point.y - a.y - u * dy);
 }

@@ -2,7 +2,7 @@
 
 import { TURN, wrapTurn } from "../numeric/angle";
 import { integrate } from "../numeric/quadrature";
-import { type Vec2, distance } from "./vector";
+import { type Vec2, distance, lengthOf } from "./vector";
 
 export interface Line {
   readonly kind: "line";
@@ -68,7 +68,7 @@ export function cubicSlope({ from, c1, c2, to }: Cubic, u: number): Vec2 {
   };
 }
 
-/** Length in mm, to 1e-10 of itself for cubics. */
+/** Length in mm, to 1e-8 of itself or better for cubics. */
 export function segmentLength(segment: Segment): number {
   if (segment.kind === "line") return distance(segment.from, segment.to);
   if (segment.kind === "arc") {
@@ -77,10 +77,10 @@ export function segmentLength(segment: Segment): number {
   }
   const speed = (u: number) => {
     const slope = cubicSlope(segment, u);
-    return Math.hypot(slope.x, slope.y);
+    return lengthOf(slope.x, slope.y);
   };
   const guess = distance(segment.from, segment.c1) + distance(segment.c1, segment.c2) + distance(segment.c2, segment.to);
-  return integrate(speed, 0, 1, guess * 1e-10);
+  return integrate(speed, 0, 1, guess * 1e-8);
 }
 
 /** ½ ∮ (x dy - y dx) along the segment: its share in the area of a closed loop, exact. */

@@ -35,7 +35,7 @@ export function adequacy(piece: Piece, end: "top" | "bottom", { tolerance }: { t
   if (!(tolerance > 0)) throw new RangeError(`invalid tolerance: ${tolerance}; not in (0, ∞)`);
   const edge = trueEnd(piece, end);
   const smooth = smoothEnd(piece, piece.stations, end);
-  const worst = worstPoint(smooth, edge);
+  const worst = worstPoint(smooth, edge, Infinity);
   const { radius, girth } = piece.form;
   const { seam, towards } = piece.pattern;
   const count = piece.stations.filter(({ mark }) => mark === "even").length;
@@ -57,11 +57,13 @@ interface Worst {
   readonly point: Vec2;
 }
 
-function worstPoint(smooth: SmoothEnd, edge: readonly Vec2[]): Worst {
+/** The point of the edge farthest from the curve; the search ends at the first point beyond `limit`. */
+function worstPoint(smooth: SmoothEnd, edge: readonly Vec2[], limit: number): Worst {
   let worst: Worst = { deviation: 0, point: edge[0] ?? { x: 0, y: 0 } };
   for (const point of edge) {
-    const deviation = distanceToSmooth(smooth, point);
+    const deviation = distanceToSmooth(smooth, point, worst.deviation);
     if (deviation > worst.deviation) worst = { deviation, point };
+    if (worst.deviation > limit) break;
   }
   return worst;
 }
@@ -69,9 +71,8 @@ function worstPoint(smooth: SmoothEnd, edge: readonly Vec2[]): Worst {
 function spanDeviations(stations: readonly Station[], smooth: SmoothEnd, edge: readonly Vec2[]): Adequacy["perSpan"] {
   const spans = stations.slice(1).map(({ girth: to }, i) => ({ from: stations[i]?.girth ?? 0, to, deviation: 0 }));
   for (const point of edge) {
-    const deviation = distanceToSmooth(smooth, point);
     const span = spans.find(({ to }) => point.x <= to) ?? spans.at(-1);
-    if (span && deviation > span.deviation) span.deviation = deviation;
+    if (span) span.deviation = Math.max(span.deviation, distanceToSmooth(smooth, point, span.deviation));
   }
   return spans;
 }
@@ -79,7 +80,7 @@ function spanDeviations(stations: readonly Station[], smooth: SmoothEnd, edge: r
 function enoughStations(piece: Piece, end: "top" | "bottom", edge: readonly Vec2[], tolerance: number): number | null {
   for (const count of CUSTOMARY_COUNTS) {
     const stations = planned(piece, { count, added: [] });
-    if (worstPoint(smoothEnd(piece, stations, end), edge).deviation <= tolerance) return count;
+    if (worstPoint(smoothEnd(piece, stations, end), edge, tolerance).deviation <= tolerance) return count;
   }
   return null;
 }
@@ -95,9 +96,10 @@ function bestExtra(piece: Piece, end: "top" | "bottom", edge: readonly Vec2[], w
   let best: Adequacy["oneExtra"] = null;
   for (const theta of places) {
     if (stations.some((station) => angleBetween(station.theta, theta) < 1e-6)) continue;
+    const least = best?.deviation ?? worst.deviation;
     const trial = planned(piece, { count, added: [...extras, theta] });
-    const { deviation } = worstPoint(smoothEnd(piece, trial, end), edge);
-    if (deviation < (best?.deviation ?? worst.deviation)) best = { theta, deviation };
+    const { deviation } = worstPoint(smoothEnd(piece, trial, end), edge, least);
+    if (deviation < least) best = { theta, deviation };
   }
   return best;
 }

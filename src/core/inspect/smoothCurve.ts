@@ -2,7 +2,7 @@
 // stands on a corner or a jump of the edge.
 
 import { type Spline, naturalSpline, periodicSpline, splineValue } from "../numeric/periodicSpline";
-import { type Vec2, distance } from "../geometry/vector";
+import { type Vec2, lengthOf } from "../geometry/vector";
 import type { Piece } from "../part/pipePiece";
 import { tangentAlong } from "../trim/edge";
 import type { Stretch } from "../trim/stretches";
@@ -75,28 +75,32 @@ function brokenStretches(marks: readonly Mark[]): Spline[] {
   return stretches;
 }
 
-/** Distance (mm) from a point of the pattern to the smooth curve: Gauss-Newton from the point straight above or below. */
-export function distanceToSmooth({ girth, stretches }: SmoothEnd, point: Vec2): number {
+/**
+ * Distance (mm) from a point of the pattern to the smooth curve: Gauss-Newton from the point straight above or below.
+ * When the point is surely no farther than `enough` (mm) any distance up to that may be returned.
+ */
+export function distanceToSmooth({ girth, stretches }: SmoothEnd, point: Vec2, enough: number): number {
   let best = Infinity;
   for (const spline of stretches) {
     const [from, to] = [spline.at[0] ?? 0, spline.at.at(-1) ?? 0];
-    for (const x of [point.x, point.x + girth]) {
+    for (let x = point.x; x <= point.x + girth; x += girth) {
       if (x < from - girth / 8 || x > to + girth / 8) continue;
-      best = Math.min(best, nearest(spline, { x, y: point.y }, from, to));
+      best = Math.min(best, nearest(spline, x, point.y, from, to, enough));
+      if (best <= enough) return best;
     }
   }
   return best;
 }
 
-function nearest(spline: Spline, point: Vec2, from: number, to: number): number {
-  let x = Math.max(from, Math.min(to, point.x));
+function nearest(spline: Spline, px: number, py: number, from: number, to: number, enough: number): number {
+  let x = Math.max(from, Math.min(to, px));
   let { value, slope } = splineValue(spline, x);
-  let least = distance(point, { x, y: value });
-  for (let round = 0; round < 6 && least > 0; round++) {
-    const step = (point.x - x + (point.y - value) * slope) / (1 + slope * slope);
+  let least = lengthOf(px - x, py - value);
+  for (let round = 0; round < 6 && least > enough; round++) {
+    const step = (px - x + (py - value) * slope) / (1 + slope * slope);
     x = Math.max(from, Math.min(to, x + step));
     ({ value, slope } = splineValue(spline, x));
-    least = Math.min(least, distance(point, { x, y: value }));
+    least = Math.min(least, lengthOf(px - x, py - value));
     if (Math.abs(step) < 1e-6) break;
   }
   return least;

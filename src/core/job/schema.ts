@@ -11,8 +11,16 @@ const withDefault = (limit: Limit & { default: number }) => v.optional(number(li
 const whole = (limit: Limit) =>
   v.pipe(v.number(), v.minValue(limit.min), v.maxValue(limit.max), v.integer());
 
-const list = <const T extends v.GenericSchema>(item: T, limit: Limit) =>
-  v.pipe(v.array(item), v.minLength(limit.min), v.maxLength(limit.max));
+/** A list whose entries are looked at only when there are not too many: a hostile file could have a million. */
+function list<const T extends v.GenericSchema>(item: T, limit: Limit) {
+  const entries = v.pipe(v.array(item), v.minLength(limit.min), v.maxLength(limit.max));
+  const lengthOnly = v.pipe(v.array(v.unknown()), v.maxLength(limit.max));
+  const run: (typeof entries)["~run"] = (dataset, config) => {
+    const overlong = Array.isArray(dataset.value) && dataset.value.length > limit.max;
+    return overlong ? (lengthOnly["~run"](dataset, config)) : entries["~run"](dataset, config);
+  };
+  return { ...entries, "~run": run };
+}
 
 const cutBase = {
   id: v.pipe(v.string(), v.maxLength(LIMITS.id.max), v.regex(/^[a-z0-9-]+$/)),

@@ -6,9 +6,9 @@ import type { Cutter } from "../cut/cutter";
 import type { Span } from "./spans";
 import { stretchesOn } from "./stretches";
 
-/** Area in mm² of the kept surface, to about 1e-11 of the whole pipe's. */
+/** Area in mm² of the kept surface, to about 1e-10 of the whole pipe's. */
 export function surfaceArea(pipe: Pipe, cutters: readonly Cutter[], spans: readonly Span[]): number {
-  const tolerance = pipe.girth * pipe.length * 1e-11;
+  const tolerance = pipe.girth * pipe.length * 1e-10;
   return spans.reduce((sum, span) => {
     if (span.stretches.length === 0) return sum;
     const half = (span.to - span.from) / 2;

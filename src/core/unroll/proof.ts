@@ -65,7 +65,7 @@ function edgeLength(pipe: Pipe, cutters: readonly Cutter[], edge: Edge): number 
     const { x } = tangentAlong(pipe, cutters, face, theta, 1);
     return (pipe.radius * turn * Math.sin(wave)) / 2 / Math.max(x, UPRIGHT);
   };
-  return integrate(speed, 0, Math.PI, pipe.radius * turn * 1e-11);
+  return integrate(speed, 0, Math.PI, pipe.radius * turn * 1e-9);
 }
 
 function closingError(segments: readonly Segment[]): number {
