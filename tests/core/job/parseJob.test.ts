@@ -290,7 +290,7 @@ describe("parseJob of fields it does not know", () => {
 
 describe("parseJob of hostile data", () => {
   it("parseJob says at most 100 problems of fields", () => {
-    const cuts = Array.from({ length: 5000 }, () => 0);
+    const cuts = Array.from({ length: 64 }, () => ({ kind: "plane" }));
     expect(problemsOf(withPart({ cuts }))).toHaveLength(100);
   });
 

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { defaultJob } from "../../../src/core/job/defaultJob";
 import { LIMITS } from "../../../src/core/job/limits";
 import { readJobText } from "../../../src/core/job/readJobText";
@@ -26,11 +26,11 @@ describe("readJobText", () => {
     });
   });
 
-  it("readJobText refuses 50 million characters at once", () => {
-    const text = "[".repeat(50_000_000);
-    const start = performance.now();
-    readJobText(text);
-    expect(performance.now() - start).toBeLessThan(50);
+  it("readJobText does not parse 50 million characters", () => {
+    const parse = vi.spyOn(JSON, "parse");
+    readJobText("[".repeat(50_000_000));
+    expect(parse).not.toHaveBeenCalled();
+    parse.mockRestore();
   });
 
   it("readJobText tells where the JSON breaks off when the engine does", () => {
@@ -66,10 +66,11 @@ describe("readJobText", () => {
     expect(readJobText(text)).toEqual({ ok: false, problems: [{ code: "wrong-type", field: "part" }] });
   });
 
-  it("readJobText survives a hundred thousand bad cuts within a second", () => {
-    const text = `{"format":"flatwright-job","version":2,"part":{"cuts":[${"{},".repeat(100_000)}0]}}`;
-    const start = performance.now();
-    readJobText(text);
-    expect(performance.now() - start).toBeLessThan(1000);
+  it("readJobText looks at none of a hundred thousand cuts", () => {
+    const part = `{"kind":"pipe","diameter":90,"length":220,"cuts":[${"{},".repeat(100_000)}0]}`;
+    expect(readJobText(`{"format":"flatwright-job","version":2,"part":${part}}`)).toEqual({
+      ok: false,
+      problems: [{ code: "too-many", field: "part.cuts", max: 64 }],
+    });
   });
 });
