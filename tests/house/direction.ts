@@ -1,4 +1,4 @@
-import { type Import } from "./importsOf";
+import type { Import } from "./importsOf";
 
 /** The folders of the core from the bottom up, each with those it may import beside itself. */
 const coreFolders: Readonly<Record<string, readonly string[]>> = {

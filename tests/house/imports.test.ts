@@ -13,7 +13,7 @@ describe("imports of src", () => {
   });
 
   it("all run the right way, and each package stays in its folder", () => {
-    expect(imports.map(fault).filter((one) => one !== null)).toEqual([]);
+    expect(imports.map(fault).filter((one) => one !== null).join("\n")).toBe("");
   });
 });
 
