@@ -17,7 +17,7 @@ function list<const T extends v.GenericSchema>(item: T, limit: Limit) {
   const lengthOnly = v.pipe(v.array(v.unknown()), v.maxLength(limit.max));
   const run: (typeof entries)["~run"] = (dataset, config) => {
     const overlong = Array.isArray(dataset.value) && dataset.value.length > limit.max;
-    return overlong ? (lengthOnly["~run"](dataset, config)) : entries["~run"](dataset, config);
+    return overlong ? lengthOnly["~run"](dataset, config) : entries["~run"](dataset, config);
   };
   return { ...entries, "~run": run };
 }
