@@ -12,8 +12,9 @@ import { arcStroke, stroke } from "./strokes";
 import type { ViewLine } from "./viewGeometry";
 import type { Broadside, Views } from "./views";
 
-/** Reference line and arc, in arrowhead lengths. */
+/** Radius of the arc, and length of the arc that has room for two arrowheads; in arrowhead lengths. */
 const ARC = 5;
+const ROOM = 2.4;
 
 /** Plane cuts that appear as a line in `view`, and in no view before it. */
 export function cutsSeenAsLines(job: Job, views: Views, view: Broadside): PlaneCut[] {
@@ -37,12 +38,13 @@ export function angleDimension(
   const top = cut.end === "top";
   const [vertex, other] = line.from.y > line.to.y === top ? [line.from, line.to] : [line.to, line.from];
   const inward = Math.sign(other.x - vertex.x);
-  const radius = Math.min(ARC * metrics.arrow, 0.8 * place.scale * Math.hypot(other.x - vertex.x, other.y - vertex.y));
   const at = onSheet(place, vertex);
   const tip = onSheet(place, other);
   const square = onSheet(place, { x: vertex.x + inward, y: vertex.y });
   const from = Math.atan2(square.y - at.y, square.x - at.x);
   const sweep = wrapHalf(Math.atan2(tip.y - at.y, tip.x - at.x) - from);
+  const length = place.scale * Math.hypot(other.x - vertex.x, other.y - vertex.y);
+  const radius = Math.min(Math.max(ARC, ROOM / Math.abs(sweep)) * metrics.arrow, 0.8 * length);
   const reach = radius + metrics.past;
   const arc = arcStroke("dimension", at, radius, from, from + sweep, ref);
   const reference = stroke("dimension", at, { x: at.x + reach * Math.cos(from), y: at.y + reach * Math.sin(from) }, ref);

@@ -51,9 +51,6 @@ export interface Board {
   readonly blocks: Readonly<Record<BlockName, Block>>;
 }
 
-/** How many times larger the drawing must get before the pattern leaves its projection with the front view. */
-const WORTH_APART = 1.4;
-
 /** Margin of paper inside the window, in lettering heights. */
 const MARGIN = 1;
 
@@ -68,12 +65,9 @@ export function board(development: Development, options: BoardOptions): Board {
   const metrics = metricsFor(lettering);
   const { draw, piece, views } = drawer(development, options.piece ?? 0, metrics, figures, words);
   const window = { width: width - 2 * MARGIN * lettering, height: height - 2 * MARGIN * lettering };
-  const fit = (kind: Arrangement) => scaleToFit(draw, kind, piece.form.attitude, development.job.drawing.projection, metrics, window);
-  let best = fit("projection");
-  for (const kind of arrangement === "best" ? (["under", "beside"] as const) : []) {
-    const other = fit(kind);
-    if (other.scale > best.scale * (best.arrangement === "projection" ? WORTH_APART : 1)) best = other;
-  }
+  const best = scaleToFit(draw, {
+    attitude: piece.form.attitude, projection: development.job.drawing.projection, between: metrics.between, window, apart: arrangement === "best",
+  });
   const shift = { x: (width - best.bounds.left - best.bounds.right) / 2, y: (height - best.bounds.bottom - best.bounds.top) / 2 };
   return { lettering, views, ...settled(best, shift, piece) };
 }
@@ -84,10 +78,10 @@ function drawer(development: Development, index: number, metrics: Metrics, figur
   if (!piece) throw new RangeError(`no piece ${index} among ${development.pieces.length}`);
   const { job } = development;
   const views = viewsOf(piece.form.attitude, job.drawing.projection);
-  const dimensions = principalDimensions(development, piece, views, figures, words);
+  const measures = principalDimensions(development, piece, views, figures, words);
   const plan = (name: ViewName): ViewPlan => {
     const view = views[name];
-    return { development, piece, views, view, lines: viewGeometry(piece, view), dimensions: dimensions[name] };
+    return { development, piece, views, view, lines: viewGeometry(piece, view), measures: measures[name] };
   };
   const plans = { front: plan("front"), top: plan("top"), side: plan("side") };
   const draw: Draw = (scale) => {

@@ -18,8 +18,8 @@ export function circleStations(piece: Piece, view: EndOn, place: Place, metrics:
     const angle = sheetAngle(view, theta);
     return { x: place.origin.x + distance * Math.cos(angle), y: place.origin.y + distance * Math.sin(angle) };
   };
-  const ticks = stations.map(({ station: { theta, mark }, index }) => stroke(
-    mark === "even" ? "station" : "extra station", at(theta, radius - metrics.tick), at(theta, radius + metrics.tick), { clause: "stations", station: index },
+  const ticks = stations.map(({ station: { theta }, index }) => stroke(
+    "station", at(theta, radius - metrics.tick), at(theta, radius + metrics.tick), { clause: "stations", station: index },
   ));
   const numbers = stations.map(({ station: { theta, label }, index }) => numberAt(at, sheetAngle(view, theta), theta, label, index, radius, metrics));
   const even = stations.flatMap(({ station }, i) => (station.mark === "even" ? numbers.slice(i, i + 1) : []));

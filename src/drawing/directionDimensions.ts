@@ -2,7 +2,8 @@
 
 import type { Job, Piece } from "../core/index";
 import { boundsOfItem } from "./bounds";
-import type { ClearSpace } from "./clearSpace";
+import type { Box } from "./box";
+import { type ClearSpace, clearSpace } from "./clearSpace";
 import type { Item, Ref, TextItem } from "./display";
 import type { Figures } from "./figures";
 import { textWidth } from "./lettering";
@@ -11,8 +12,8 @@ import type { Place } from "./place";
 import { arcStroke, stroke } from "./strokes";
 import { type EndOn, sheetAngle } from "./views";
 
-const RADIUS = 0.62;
-const STEP = 0.15;
+/** Radii of the arc tried, as parts of the circle's. */
+const RADII = [0.6, 0.45, 0.75, 0.3, 0.85];
 
 /** Arc, arrowhead and figure for each cut that is on and looks neither to the front, the right, the back nor the left. */
 export function directionDimensions(
@@ -25,25 +26,27 @@ export function directionDimensions(
     if (fresh) seen.add(direction);
     return fresh;
   });
-  return turned.flatMap(({ id, direction }, i) => {
-    const radius = piece.form.radius * place.scale * Math.max(0.2, RADIUS - STEP * i);
-    const items = directionArc(direction, { clause: `cut:${id}` }, radius, view, place, figures, metrics, space);
-    space.take(items);
-    return items;
+  return turned.flatMap(({ id, direction }) => {
+    for (const part of RADII) {
+      const items = directionArc(direction, { clause: `cut:${id}` }, piece.form.radius * place.scale * part, view, place, figures, metrics, space);
+      space.take(items);
+      if (items.length > 0) return items;
+    }
+    return [];
   });
 }
 
+/** Nothing when the figure finds no clear place at this radius. */
 function directionArc(
   direction: number, ref: Ref, radius: number, view: EndOn, place: Place, figures: Figures, metrics: Metrics, space: ClearSpace,
 ): Item[] {
-  const turn = (Math.round(direction % 360) > 180 ? (direction % 360) - 360 : direction % 360) * (Math.PI / 180);
+  const turn = ((((direction % 360) + 360) % 360) * Math.PI) / 180;
   const from = sheetAngle(view, 0), to = sheetAngle(view, turn);
   const at = (angle: number, distance: number) => ({ x: place.origin.x + distance * Math.cos(angle), y: place.origin.y + distance * Math.sin(angle) });
   const ray = stroke("dimension", place.origin, at(to, radius + metrics.past), ref);
   const arc = arcStroke("dimension", place.origin, radius, from, to, ref);
   const ahead = Math.sign(to - from) * (Math.PI / 2 - metrics.arrow / radius / 2);
   const head: Item = { kind: "arrowhead", pen: "dimension", tip: at(to, radius), direction: to + ahead, length: metrics.arrow, ref };
-  space.take([ray, arc]);
   const text = figures.angle(direction);
   const half = textWidth(text, metrics.lettering) / 2;
   const candidates = [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((part) => [-1, 1, -1.6, 1.6].map((side): TextItem => {
@@ -53,7 +56,12 @@ function directionArc(
       at: { x: middle.x, y: middle.y - metrics.lettering / 2 },
     };
   }));
-  const figure = candidates.find((candidate) => space.isFree(boundsOfItem(candidate)));
+  const figure = candidates.find((candidate) => space.isFree(boundsOfItem(candidate)) && clearOf(boundsOfItem(candidate), [ray, arc]));
   return figure ? [ray, arc, head, figure] : [];
 }
 
+function clearOf(box: Box, items: readonly Item[]): boolean {
+  const own = clearSpace(0.2);
+  own.take(items);
+  return own.isFree(box);
+}

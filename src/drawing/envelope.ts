@@ -6,11 +6,10 @@ import type { Vec2 } from "../core/index";
 export type Outlines = readonly (readonly Vec2[])[];
 
 /**
- * The greatest (sign 1) or least (sign -1) `along` of the outlines where `across` lies in [from, to]; null where they do not
- * enter the strip.
+ * The greatest `along` of the outlines where `across` lies in the strip [from, to]; null where they do not enter it.
  */
 export function reachWithin(
-  outlines: Outlines, across: (point: Vec2) => number, along: (point: Vec2) => number, strip: readonly [number, number], sign: 1 | -1,
+  outlines: Outlines, across: (point: Vec2) => number, along: (point: Vec2) => number, strip: readonly [number, number],
 ): number | null {
   let reach = -Infinity;
   for (const points of outlines) {
@@ -22,9 +21,9 @@ export function reachWithin(
       if (low > high) return;
       for (const place of [low, high]) {
         const part = a0 === b0 ? [0, 1] : [(place - a0) / (b0 - a0)];
-        for (const u of part) reach = Math.max(reach, sign * (along(a) + u * (along(b) - along(a))));
+        for (const u of part) reach = Math.max(reach, along(a) + u * (along(b) - along(a)));
       }
     });
   }
-  return reach === -Infinity ? null : sign * reach;
+  return reach === -Infinity ? null : reach;
 }

@@ -5,6 +5,7 @@ import type { Vec2 } from "../core/index";
 import type { Box } from "./box";
 import { dimensionLine } from "./dimensionLine";
 import type { Item, Ref } from "./display";
+import { figurePlace } from "./figurePlace";
 import { textWidth } from "./lettering";
 import type { Metrics } from "./metrics";
 import { stroke } from "./strokes";
@@ -58,11 +59,7 @@ function placeInLanes(dimensions: readonly LinearDimension[], along: (point: Vec
   });
   const placed: Placed[] = [];
   for (const { dimension, low, high } of spans.sort((a, b) => a.high - a.low - (b.high - b.low))) {
-    const width = textWidth(dimension.text, metrics.lettering);
-    const fits = width + metrics.arrow <= high - low;
-    const outer = high - low >= 2.5 * metrics.arrow ? 0 : 2 * metrics.arrow;
-    const figureAt = fits ? (low + high) / 2 : high + Math.max(outer, metrics.arrow) + width / 2;
-    const taken = [low - outer, fits ? high + outer : figureAt + width / 2] as const;
+    const { at: figureAt, taken } = figurePlace(low, high, dimension.text, metrics);
     let lane = 0;
     while (placed.some((other) => other.lane === lane && other.taken[0] < taken[1] + metrics.gap && taken[0] < other.taken[1] + metrics.gap)) lane++;
     placed.push({ dimension, low, high, lane, taken, figureAt });

@@ -1,106 +1,150 @@
 // Which measures does each view carry? Each once, where it is seen true: the diameter, the heights of both ends from the base
 // line, and of each opening its height and size.
 
-import type { Development, Job, Piece } from "../core/index";
+import { type Development, type Edge, type Job, type Outline, type Piece, type Vec2, sameOwner } from "../core/index";
 import type { Ref } from "./display";
 import type { Figures } from "./figures";
 import { heightExtreme } from "./heightExtreme";
 import { type OpeningPlace, openingPlaces } from "./openingPlaces";
+import { refOf } from "./viewGeometry";
 import { type Broadside, type EndOn, type ViewName, type Views, sideways } from "./views";
 import type { DrawingWords } from "./words";
 
 /** A length on a broadside view, in model coordinates (sideways, height). */
 export interface ViewDimension {
   readonly along: "axis" | "across";
-  readonly a: { readonly x: number; readonly y: number };
-  readonly b: { readonly x: number; readonly y: number };
+  readonly a: Vec2;
+  readonly b: Vec2;
   readonly text: string;
   readonly group: "ends" | "openings";
   readonly ref: Ref;
+  /** Of a width: the lowest and highest height of the opening, beside which it may be written. */
+  readonly beside?: readonly [number, number];
 }
 
-/** The dimensions of the front and the other broadside view. */
+/** A size written out, in model coordinates. */
+export interface ViewNote {
+  readonly centre: Vec2;
+  readonly text: string;
+  /** A second line. */
+  readonly under?: string;
+  readonly ref: Ref;
+}
+
+/** How much being seen from outside counts against being seen squarely. */
+const SEEN = 0.3;
+
+export interface ViewMeasures {
+  readonly lengths: readonly ViewDimension[];
+  readonly notes: readonly ViewNote[];
+}
+
+/** The measures of each view; end-on views have none of these. */
 export function principalDimensions(
   development: Development, piece: Piece, views: Views, figures: Figures, words: DrawingWords,
-): Record<ViewName, ViewDimension[]> {
-  const lists: Record<ViewName, ViewDimension[]> = { front: [], top: [], side: [] };
-  const { front } = views;
-  if (front.kind !== "broadside") return lists;
-  lists.front.push(diameterOf(piece, figures, words), ...endHeights(development.job, piece, front, figures));
-  const written = new Set(lists.front.map(({ text, along }) => `${along}/${text}`));
+): Record<ViewName, ViewMeasures> {
+  const lengths: Record<ViewName, ViewDimension[]> = { front: [], top: [], side: [] };
+  const notes: Record<ViewName, ViewNote[]> = { front: [], top: [], side: [] };
+  const measured = new Set<string>();
   for (const opening of openingPlaces(development.job, piece)) {
     const name = truestView(views, opening);
     const view = views[name];
-    if (view.kind !== "broadside") continue;
-    for (const dimension of openingDimensions(opening, view, piece, figures)) {
-      const key = `${dimension.along}/${dimension.text}/${dimension.ref.clause}`;
-      if (written.has(key)) continue;
-      written.add(key);
-      lists[name].push(dimension);
-    }
+    if (view.kind !== "broadside" || measured.has(opening.cut.id)) continue;
+    measured.add(opening.cut.id);
+    const found = openingMeasures(opening, view, piece, figures);
+    lengths[name].push(...found.lengths);
+    notes[name].push(...found.notes);
   }
-  return lists;
-}
-
-/** The diameter on which the views are drawn; with thickness that is the mean one, and said so. */
-function diameterOf({ form, pattern }: Piece, figures: Figures, words: DrawingWords): ViewDimension {
-  const basis = form.thickness > 0 ? ` ${words.mean}` : "";
-  const y = pattern.height[0];
+  if (views.front.kind === "broadside") {
+    lengths.front.push(diameterOf(piece, figures, words), ...endHeights(development.job, piece, views.front, figures));
+  }
   return {
-    along: "across", group: "ends", ref: { clause: "part" }, text: `⌀${figures.length(form.mean)}${basis}`,
-    a: { x: -form.radius, y }, b: { x: form.radius, y },
+    front: { lengths: lengths.front, notes: notes.front }, top: { lengths: lengths.top, notes: notes.top }, side: { lengths: lengths.side, notes: notes.side },
   };
 }
 
-/** Lowest and highest height of every feature of both ends, from the base line, each height once. */
+/** The diameter on which the views are drawn; with thickness that is the mean one, and said so. */
+function diameterOf({ form }: Piece, figures: Figures, words: DrawingWords): ViewDimension {
+  const basis = form.thickness > 0 ? ` ${words.mean}` : "";
+  return {
+    along: "across", group: "ends", ref: { clause: "part" }, text: `⌀${figures.length(form.mean)}${basis}`,
+    a: { x: -form.radius, y: 0 }, b: { x: form.radius, y: 0 },
+  };
+}
+
+/** Lowest, highest and level heights of every feature of both ends, from the base line, each height once. */
 function endHeights(job: Job, piece: Piece, view: Broadside, figures: Figures): ViewDimension[] {
   const { radius } = piece.form;
   const openings = new Set(job.part.cuts.filter(({ kind }) => kind === "opening").map(({ id }) => id));
   const heights = new Map<string, ViewDimension>();
-  for (const edge of piece.trimmed.edges) {
-    const { owner } = edge;
-    if (owner.kind === "seam" || (owner.kind === "cut" && openings.has(owner.id))) continue;
-    const ref: Ref = owner.kind === "cut" ? { clause: `cut:${owner.id}` } : { clause: "part" };
-    for (const { theta, z } of [heightExtreme(piece, edge, -1), heightExtreme(piece, edge, 1)]) {
+  for (const edges of edgesByOwner(piece)) {
+    const owner = edges[0]?.owner;
+    if (!owner || owner.kind === "seam" || (owner.kind === "cut" && openings.has(owner.id))) continue;
+    const ref = refOf(owner);
+    const ends = edges.map((edge) => ({ low: heightExtreme(piece, edge, -1), high: heightExtreme(piece, edge, 1) }));
+    const least = Math.min(...ends.map(({ low }) => low.z)), greatest = Math.max(...ends.map(({ high }) => high.z));
+    const isShown = ({ low, high }: (typeof ends)[number], z: number) => high.z - low.z < 1e-6 || z < least + 1e-6 || z > greatest - 1e-6;
+    for (const { theta, z } of ends.flatMap((one) => [one.low, one.high].filter((end) => isShown(one, end.z)))) {
       const text = figures.length(z);
       const b = { x: sideways(view, radius, theta), y: z };
       const known = heights.get(text);
-      if (!known || b.x < known.b.x) heights.set(text, { along: "axis", group: "ends", text, ref, a: { x: -radius, y: 0 }, b });
+      if (!known || b.x < known.b.x) heights.set(text, { along: "axis", group: "ends", text, ref, a: { x: radius, y: 0 }, b });
     }
   }
   heights.delete(figures.length(0));
   return [...heights.values()];
 }
 
-/** The broadside view that looks most squarely at the opening; the front view when two do so alike. */
+function edgesByOwner({ trimmed: { edges } }: Piece): Edge[][] {
+  const groups: Edge[][] = [];
+  for (const edge of edges) {
+    const group = groups.find(([first]) => first && sameOwner(first.owner, edge.owner));
+    if (group) group.push(edge);
+    else groups.push([edge]);
+  }
+  return groups;
+}
+
+/** The broadside view that looks most squarely at the opening, rather at its outside; the front view when two do so alike. */
 function truestView(views: Views, { theta }: OpeningPlace): ViewName {
-  const squareness = (view: Broadside | EndOn) => (view.kind === "broadside" ? Math.abs(Math.cos(theta - view.facing)) : -1);
+  const squareness = (view: Broadside | EndOn) => {
+    if (view.kind !== "broadside") return -1;
+    const cosine = Math.cos(theta - view.facing);
+    return Math.abs(cosine) + (cosine > 0.1 ? SEEN : 0);
+  };
   const other: ViewName = views.side.kind === "broadside" ? "side" : "top";
   return squareness(views[other]) > squareness(views.front) + 1e-6 ? other : "front";
 }
 
-function openingDimensions(opening: OpeningPlace, view: Broadside, piece: Piece, figures: Figures): ViewDimension[] {
+/** Height and size of an opening; a size that the view does not show true is written out. */
+function openingMeasures(opening: OpeningPlace, view: Broadside, piece: Piece, figures: Figures): { lengths: ViewDimension[]; notes: ViewNote[] } {
   const { cut, theta, halfLength, halfWidth, square } = opening;
   const { radius } = piece.form;
   const x = sideways(view, radius, theta);
   const facing = Math.abs(Math.cos(theta - view.facing));
-  const isFaced = Math.abs(Math.abs(Math.cos((cut.direction * Math.PI) / 180 - view.facing)) - 1) < 1e-9;
+  const isFaced = Math.abs(Math.sin((cut.direction * Math.PI) / 180 - view.facing)) < 1e-9;
   const common = { group: "openings", ref: { clause: `cut:${cut.id}` } } as const;
-  const edge = x + halfWidth * facing;
-  const list: ViewDimension[] = [
-    { ...common, along: "axis", text: figures.length(cut.height), a: { x: radius, y: 0 }, b: { x: edge, y: cut.height } },
+  const low = cut.height - halfLength, high = cut.height + halfLength;
+  const lengths: ViewDimension[] = [
+    { ...common, along: "axis", text: figures.length(cut.height), a: { x: radius, y: 0 }, b: { x: x + halfWidth * facing, y: cut.height } },
   ];
-  if (square) {
-    const sign = cut.outline.shape === "round" ? "⌀" : "";
-    list.push({ ...common, along: "axis", text: sign + figures.length(2 * halfLength), a: { x, y: cut.height - halfLength }, b: { x, y: cut.height + halfLength } });
-    if (sign === "" && isFaced) {
-      const y = cut.height - halfLength;
-      list.push({ ...common, along: "across", text: figures.length(2 * halfWidth), a: { x: x - halfWidth, y }, b: { x: x + halfWidth, y } });
-    }
+  const width = (from: number, to: number): ViewDimension => ({
+    ...common, along: "across", text: figures.length(Math.abs(to - from)), a: { x: from, y: low }, b: { x: to, y: low }, beside: [low, high],
+  });
+  if (isFaced && Math.abs(x) > 1e-6) lengths.push(width(0, x));
+  const { outline } = cut;
+  if (outline.shape !== "round" && !(square && isFaced)) {
+    return { lengths, notes: [{ ref: common.ref, centre: { x, y: cut.height }, ...sizeText(outline, figures) }] };
   }
-  if (isFaced && Math.abs(x) > 1e-6) {
-    const y = cut.height - halfLength;
-    list.push({ ...common, along: "across", text: figures.length(Math.abs(x)), a: { x: 0, y }, b: { x, y } });
-  }
-  return list;
+  const sign = outline.shape === "round" ? "⌀" : "";
+  lengths.push({ ...common, along: "axis", text: `${sign}${figures.length(2 * halfLength)}`, a: { x, y: low }, b: { x, y: high } });
+  if (sign === "") lengths.push(width(x - halfWidth, x + halfWidth));
+  return { lengths, notes: [] };
+}
+
+/** Across the pipe by along it, or width by length and the turn. */
+function sizeText({ width, length, turn }: Exclude<Outline, { shape: "round" }>, figures: Figures): Pick<ViewNote, "text" | "under"> {
+  const [across, along] = turn % 180 === 0 || turn % 90 !== 0 ? [width, length] : [length, width];
+  const text = `${figures.length(across)} × ${figures.length(along)}`;
+  return turn % 90 === 0 ? { text } : { text, under: figures.angle(turn) };
 }

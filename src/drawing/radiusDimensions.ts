@@ -5,10 +5,9 @@ import { boundsOfItem } from "./bounds";
 import type { ClearSpace } from "./clearSpace";
 import type { Item, Ref } from "./display";
 import type { Figures } from "./figures";
-import { textWidth } from "./lettering";
+import { leader } from "./leader";
 import type { Metrics } from "./metrics";
 import { type Place, segmentOnSheet } from "./place";
-import { stroke } from "./strokes";
 import type { ViewLine } from "./viewGeometry";
 
 type Arc = Extract<Segment, { kind: "arc" }>;
@@ -30,7 +29,7 @@ export function radiusDimensions(
       const text = `R${figures.length(Math.hypot(arc.from.x - arc.centre.x, arc.from.y - arc.centre.y))}`;
       if (texts.has(text)) return [];
       texts.add(text);
-      const items = leader(segmentOnSheet(place, arc) as Arc, awayFrom(cut.end, place), text, ref, metrics, space);
+      const items = radiusLeader(segmentOnSheet(place, arc) as Arc, awayFrom(cut.end, place), text, ref, metrics, space);
       space.take(items);
       return items;
     });
@@ -43,25 +42,15 @@ function awayFrom(end: "top" | "bottom", { turn }: Place): Vec2 {
   return turn === 0 ? { x: 0, y: sign } : { x: sign, y: 0 };
 }
 
-/** An arrow along a radius, on the side of `away`, with the figure on a level shelf at its end, where the paper is clear. */
-function leader(arc: Arc, away: Vec2, text: string, ref: Ref, metrics: Metrics, space: ClearSpace): Item[] {
-  const width = textWidth(text, metrics.lettering);
+/** An arrow along a radius, on the side of `away`, where the paper is clear for its figure. */
+function radiusLeader(arc: Arc, away: Vec2, text: string, ref: Ref, metrics: Metrics, space: ClearSpace): Item[] {
   for (const length of [2.5, 3.5, 5, 7]) {
     for (const part of PARTS) {
       const tip = segmentPoint(arc, part);
       const raw = { x: tip.x - arc.centre.x, y: tip.y - arc.centre.y };
-      const radius = Math.hypot(raw.x, raw.y);
-      const side = raw.x * away.x + raw.y * away.y >= 0 ? 1 : -1;
-      const out = { x: (side * raw.x) / radius, y: (side * raw.y) / radius };
-      const end = { x: tip.x + out.x * length * metrics.arrow, y: tip.y + out.y * length * metrics.arrow };
-      const shelf = out.x < -1e-6 ? -1 : 1;
-      const items: Item[] = [
-        stroke("dimension", tip, end, ref),
-        stroke("dimension", end, { x: end.x + shelf * width, y: end.y }, ref),
-        { kind: "arrowhead", pen: "dimension", tip, direction: Math.atan2(-out.y, -out.x), length: metrics.arrow, ref },
-        { kind: "text", pen: "lettering", text, height: metrics.lettering, align: shelf > 0 ? "start" : "end", turn: 0, ref, at: { x: end.x, y: end.y + metrics.gap } },
-      ];
-      if (items.slice(-1).every((item) => space.isFree(boundsOfItem(item)))) return items;
+      const reach = length * metrics.arrow * (raw.x * away.x + raw.y * away.y >= 0 ? 1 : -1) / Math.hypot(raw.x, raw.y);
+      const items = leader(tip, { x: tip.x + raw.x * reach, y: tip.y + raw.y * reach }, text, ref, metrics);
+      if (space.isFree(boundsOfItem(items[3]))) return items;
     }
   }
   return [];

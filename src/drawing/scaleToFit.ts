@@ -1,69 +1,110 @@
-// At which scale does an arrangement just fill a window? Lines grow with the scale, lettering does not, so the answer is taken in
-// turns: draw, measure, correct.
+// At which scale, and in which arrangement, does a drawing just fill a window? Lines grow with the scale, lettering does not: the
+// sizes of the blocks are taken to grow evenly between two drawings, and the outcome is drawn, measured and corrected.
 
 import { type Arrangement, type Arranged, type BlockName, arrangeBlocks } from "./arrange";
 import { boundsOf } from "./bounds";
 import type { Box } from "./box";
 import type { Item } from "./display";
-import type { Metrics } from "./metrics";
+
+export type Blocks = Readonly<Record<BlockName, readonly Item[]>>;
+
+/** Draws each block about its own origin at a scale (sheet mm a model mm). */
+export type Draw = (scale: number) => Blocks;
 
 export interface Fitted extends Arranged {
   readonly scale: number;
   readonly arrangement: Arrangement;
-  readonly blocks: Readonly<Record<BlockName, readonly Item[]>>;
+  readonly blocks: Blocks;
 }
 
-/** Draws each block about its own origin at a scale (sheet mm a model mm). */
-export type Draw = (scale: number) => Readonly<Record<BlockName, readonly Item[]>>;
+export interface FitSetting {
+  readonly attitude: "upright" | "lying";
+  readonly projection: "first" | "third";
+  /** Room between blocks, sheet mm. */
+  readonly between: number;
+  /** Sheet mm. */
+  readonly window: { readonly width: number; readonly height: number };
+  /** Whether the pattern may stand apart from the views. */
+  readonly apart: boolean;
+}
 
-const ROUNDS = 7;
+interface Drawn {
+  readonly scale: number;
+  readonly blocks: Blocks;
+  readonly boxes: Readonly<Record<BlockName, Box>>;
+}
+
+/** How many times larger the drawing must get before the pattern leaves its projection with the front view. */
+const WORTH_APART = 1.3;
+
+const ROUNDS = 5;
 
 /** A drawing that fills this part of the window is full. */
-const FULL = 0.985;
+const FULL = 0.97;
 
 /**
- * The drawing at the largest scale at which it keeps inside the window (sheet mm), within a few per cent. When not even the
- * lettering fits, a drawing larger than the window.
+ * The drawing at the largest scale at which it keeps inside the window, within a few per cent. When not even the lettering fits,
+ * a drawing larger than the window.
  */
-export function scaleToFit(
-  draw: Draw, arrangement: Arrangement, attitude: "upright" | "lying", projection: "first" | "third", metrics: Metrics, window: Window,
-): Fitted {
-  const at = (scale: number): Fitted => {
+export function scaleToFit(draw: Draw, setting: FitSetting): Fitted {
+  const drawAt = (scale: number): Drawn => {
     const blocks = draw(scale);
     const boxes = { front: boundsOf(blocks.front), top: boundsOf(blocks.top), side: boundsOf(blocks.side), pattern: boundsOf(blocks.pattern) };
-    return { scale, arrangement, blocks, ...arrangeBlocks(boxes, arrangement, attitude, projection, metrics.between) };
+    return { scale, blocks, boxes };
   };
-  let last = at(1);
-  let now = at(1 / fullness(last.bounds, window));
-  let best = now;
+  let last = drawAt(1);
+  let now = drawAt(1 / fullness(last, "projection", setting));
+  const arrangement = bestArrangement(last, now, setting);
+  let best: Drawn | null = null;
   for (let round = 0; round < ROUNDS; round++) {
-    const full = fullness(now.bounds, window);
-    if (full <= 1 && (now.scale > best.scale || fullness(best.bounds, window) > 1)) best = now;
+    const full = fullness(now, arrangement, setting);
+    if (full <= 1 && (!best || now.scale > best.scale)) best = now;
     if (full <= 1 && full > FULL) break;
-    const scale = nextScale(last, now, window);
-    last = now;
-    now = at(scale);
+    const scale = fittingScale(last, now, arrangement, setting) * (full > 1 ? 0.995 ** round : 1);
+    if (Math.abs(scale - now.scale) < 1e-3 * scale && full <= 1) break;
+    if (Math.abs(now.scale - scale) < Math.abs(last.scale - scale) || last.scale === now.scale) last = now;
+    now = drawAt(scale);
+  }
+  const { scale, blocks, boxes } = best ?? now;
+  return { scale, arrangement, blocks, ...arranged(boxes, arrangement, setting) };
+}
+
+function bestArrangement(a: Drawn, b: Drawn, setting: FitSetting): Arrangement {
+  let best: Arrangement = "projection";
+  let wanted = fittingScale(a, b, best, setting) * WORTH_APART;
+  for (const other of setting.apart ? (["under", "beside"] as const) : []) {
+    const scale = fittingScale(a, b, other, setting);
+    if (scale > wanted) [best, wanted] = [other, scale];
   }
   return best;
 }
 
-interface Window {
-  readonly width: number;
-  readonly height: number;
+/** The scale at which the blocks just fit if each side of each box grows evenly with the scale, as from `a` to `b`. */
+function fittingScale(a: Drawn, b: Drawn, arrangement: Arrangement, setting: FitSetting): number {
+  const part = (scale: number) => (a.scale === b.scale ? 0 : (scale - a.scale) / (b.scale - a.scale));
+  const mix = (p: Box, q: Box, u: number): Box => ({
+    left: p.left + u * (q.left - p.left), right: p.right + u * (q.right - p.right), bottom: p.bottom + u * (q.bottom - p.bottom), top: p.top + u * (q.top - p.top),
+  });
+  const isFull = (scale: number) => {
+    const box = (name: BlockName) => mix(a.boxes[name], b.boxes[name], part(scale));
+    const boxes = { front: box("front"), top: box("top"), side: box("side"), pattern: box("pattern") };
+    return fullness({ scale, boxes }, arrangement, setting) > 0.995;
+  };
+  let low = b.scale / 4, high = b.scale * 4;
+  for (let round = 0; round < 24; round++) {
+    const middle = (low + high) / 2;
+    if (isFull(middle)) high = middle;
+    else low = middle;
+  }
+  return low;
 }
 
 /** Greatest of width and height as a part of the window's. */
-function fullness({ left, right, bottom, top }: Box, { width, height }: Window): number {
-  return Math.max((right - left) / width, (top - bottom) / height);
+function fullness({ boxes }: Pick<Drawn, "scale" | "boxes">, arrangement: Arrangement, setting: FitSetting): number {
+  const { left, right, bottom, top } = arranged(boxes, arrangement, setting).bounds;
+  return Math.max((right - left) / setting.window.width, (top - bottom) / setting.window.height);
 }
 
-/** Where both sizes, taken to grow evenly with the scale as they did from `a` to `b`, just fit; a little less for what does not grow evenly. */
-function nextScale(a: Fitted, b: Fitted, window: Window): number {
-  const along = (size: (box: Box) => number, room: number): number => {
-    const growth = (size(b.bounds) - size(a.bounds)) / (b.scale - a.scale);
-    const safe = growth > 0 ? growth : size(b.bounds) / b.scale;
-    return b.scale + (room * 0.995 - size(b.bounds)) / safe;
-  };
-  const wanted = Math.min(along(({ left, right }) => right - left, window.width), along(({ bottom, top }) => top - bottom, window.height));
-  return Math.max(wanted, b.scale / 3);
+function arranged(boxes: Drawn["boxes"], arrangement: Arrangement, { attitude, projection, between }: FitSetting): Arranged {
+  return arrangeBlocks(boxes, arrangement, attitude, projection, between);
 }

@@ -6,11 +6,15 @@ import type { PathItem } from "./display";
 import { type Place, onSheet } from "./place";
 import { stroke } from "./strokes";
 
-/** A thin line for each kept stretch of each station's element; extra stations dashed. At the seam the outline itself is drawn. */
+/**
+ * A thin line for each kept stretch of each station's element, raised from the stretch-out line; extra stations dashed. At the seam
+ * the outline itself is drawn.
+ */
 export function stationLines(piece: Piece, place: Place): PathItem[] {
   return piece.stations.flatMap(({ girth, mark, before, after }, station) => {
     if (station === 0 || mark === "closing") return [];
-    return unionOf([...before, ...after]).map(({ from, to }) => stroke(
+    const kept = unionOf([...before, ...after]);
+    return kept.map(({ from, to }, i) => ({ from: i === 0 ? 0 : from, to })).map(({ from, to }) => stroke(
       mark === "even" ? "station" : "extra station",
       onSheet(place, { x: girth, y: from }), onSheet(place, { x: girth, y: to }), { clause: "stations", station },
     ));

@@ -1,4 +1,5 @@
-// The numbers of the stations along both ends of a pattern: each rides clear of the outline, seam numbers stand outside the corner.
+// The numbers of the stations along both ends of a pattern: in a row along the stretch-out line, and riding over the far edge
+// clear of it. The two numbers of the seam stand outside its corners.
 
 import { type Piece, type Vec2, flattenSegments } from "../core/index";
 import { boxesOverlap, growBox } from "./box";
@@ -13,18 +14,18 @@ import { STEPS } from "./thinning";
 /** Straightness of the outline for finding clear places, sheet mm. */
 const COARSE = 0.05;
 
-/** Number items for the far (top) and the near (bottom) end of the pattern. */
+/** Number items over the top of the pattern, where an element is kept, and under the stretch-out line. */
 export function stationNumbers(piece: Piece, place: Place, metrics: Metrics): TextItem[] {
   const outlines = patternLoops(piece, place).filter(({ pen }) => pen === "outline").map(({ segments }) => flattenSegments(segments, COARSE));
   return ([1, -1] as const).flatMap((end) => alongEnd(piece, place, metrics, outlines, end));
 }
 
 function alongEnd(piece: Piece, place: Place, metrics: Metrics, outlines: Outlines, end: 1 | -1): TextItem[] {
-  const numbers = piece.stations.map((_, index) => numberOf(piece, index, place, metrics, outlines, end, 0));
-  const even = numbers.filter((_, i) => piece.stations[i]?.mark === "even" || piece.stations[i]?.mark === "closing");
+  const numbered = piece.stations.map((station, index) => ({ ...station, index })).filter(({ top }) => end < 0 || top !== null);
+  const isExtra = ({ mark }: { mark: string }) => mark === "critical" || mark === "added";
+  const even = numbered.filter((station) => !isExtra(station)).map(({ index }) => numberOf(piece, index, place, metrics, outlines, end, 0));
   const shown = thinned(even, metrics);
-  piece.stations.forEach(({ mark }, index) => {
-    if (mark === "even" || mark === "closing") return;
+  numbered.filter(isExtra).forEach(({ index }) => {
     const choice = [0, 1].map((row) => numberOf(piece, index, place, metrics, outlines, end, row)).find((number) => fits(number, shown, metrics));
     if (choice) shown.push(choice);
   });
@@ -45,8 +46,8 @@ function numberOf(piece: Piece, index: number, place: Place, metrics: Metrics, o
   const outside = index === 0 ? -1 : station.mark === "closing" ? 1 : 0;
   const middle = across(foot) + (upright ? 1 : -1) * outside * (half + gap);
   const strip = [middle - half - gap / 2, middle + half + gap / 2] as const;
-  const reach = reachWithin(outlines, across, along, strip, end) ?? along(foot);
-  const edge = end * Math.max(end * reach, end * along(foot)) + end * (gap + row * (lettering + gap));
+  const reach = end > 0 ? reachWithin(outlines, across, along, strip) : along(onSheet(place, { x: 0, y: 0 }));
+  const edge = (end > 0 ? Math.max(reach ?? along(foot), along(foot)) : (reach ?? 0)) + end * (gap + row * (lettering + gap));
   return {
     kind: "text", pen: "lettering", text: station.label, height: lettering, turn: 0, ref: { clause: "stations", station: index },
     align: upright ? "middle" : end > 0 ? "start" : "end",

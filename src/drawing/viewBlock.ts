@@ -5,16 +5,19 @@ import { angleDimension, cutsSeenAsLines } from "./angleDimensions";
 import { boundsOf } from "./bounds";
 import { broadsideCentreLines, endOnCentreLines } from "./centreLines";
 import { circleStations } from "./circleStations";
+import { joinBoxes } from "./box";
 import { clearSpace } from "./clearSpace";
 import { directionDimensions } from "./directionDimensions";
 import type { Item, PathItem } from "./display";
 import type { Figures } from "./figures";
-import { type LaneSide, laneDimensions } from "./lanes";
+import { insideDimension } from "./insideDimension";
+import { type LaneSide, type LinearDimension, laneDimensions } from "./lanes";
 import type { Metrics } from "./metrics";
 import { openingPlaces } from "./openingPlaces";
 import { type Place, onSheet, segmentOnSheet } from "./place";
-import type { ViewDimension } from "./principalDimensions";
+import type { ViewDimension, ViewMeasures } from "./principalDimensions";
 import { radiusDimensions } from "./radiusDimensions";
+import { sizeNote } from "./sizeNotes";
 import type { ViewLine } from "./viewGeometry";
 import type { Broadside, EndOn, Views } from "./views";
 
@@ -25,7 +28,7 @@ export interface ViewPlan {
   readonly views: Views;
   readonly view: Broadside | EndOn;
   readonly lines: readonly ViewLine[];
-  readonly dimensions: readonly ViewDimension[];
+  readonly measures: ViewMeasures;
 }
 
 /** The items of one view placed on the sheet. */
@@ -52,15 +55,24 @@ function broadsideBlock(plan: ViewPlan, view: Broadside, place: Place, metrics: 
   const taken = plan.lines.flatMap(({ pen, segments: [line] }) =>
     pen === "seam" && line && Math.abs(line.from.x) < 1e-6 ? [{ from: line.from.y, to: line.to.y }] : []);
   const centres = broadsideCentreLines(setting, view, piece.pattern.height, taken, openingPlaces(job, piece));
-  const sides = sidesFor(piece.form.attitude);
-  const dimensions = laneDimensions(plan.dimensions.map(({ along, group, a, b, text, ref }) => ({
-    side: along === "across" ? sides.across : sides[group], from: onSheet(place, a), to: onSheet(place, b), text, ref,
-  })), boundsOf(lines), metrics);
+  const body = boundsOf(lines);
+  const lanes = (lengths: readonly ViewDimension[]) => laneDimensions(lengths.map((length) => inLane(length, piece, place)), body, metrics);
+  const outer = plan.measures.lengths.filter(({ beside }) => !beside);
   const space = clearSpace(metrics.gap / 2);
-  space.take([...lines, ...centres, ...dimensions]);
+  space.take([...lines, ...centres, ...lanes(outer)]);
   const angles = cutsSeenAsLines(job, plan.views, view).flatMap((cut) => angleDimension(cut, plan.lines, place, figures, metrics, space));
   const radii = radiusDimensions(job, plan.lines, place, figures, metrics, space);
-  return [...centres, ...lines, ...dimensions, ...angles, ...radii];
+  const widths = plan.measures.lengths.filter(({ beside }) => beside).map((length) => ({ length, items: insideDimension(length, place, metrics, space, body) }));
+  const outside = lanes([...outer, ...widths.filter(({ items }) => !items).map(({ length }) => length)]);
+  const inside = widths.flatMap(({ items }) => items ?? []);
+  const room = joinBoxes(body, boundsOf(outside));
+  const notes = plan.measures.notes.flatMap((note) => sizeNote(note, plan.lines, place, metrics, space, room));
+  return [...centres, ...lines, ...outside, ...inside, ...angles, ...radii, ...notes];
+}
+
+function inLane({ along, group, a, b, text, ref }: ViewDimension, piece: Piece, place: Place): LinearDimension {
+  const sides = sidesFor(piece.form.attitude);
+  return { side: along === "across" ? sides.across : sides[group], from: onSheet(place, a), to: onSheet(place, b), text, ref };
 }
 
 function linesOnSheet(lines: readonly ViewLine[], place: Place): PathItem[] {

@@ -55,7 +55,17 @@ function broadsideLines(piece: Piece, view: Broadside): ViewLine[] {
   }
   const lines = [...groups.values()].flatMap(({ pen, owner, pieces }) =>
     chainsOf(pieces, noise).map((chain) => ({ pen, ref: refOf(owner), ...chain })));
-  return [...contourLines(piece, view), ...lines, ...seamLine(piece, view)];
+  return [...baseLine(piece), ...contourLines(piece, view), ...lines, ...seamLine(piece, view)];
+}
+
+/** The base line from which heights are measured, where the bottom end has left it. */
+function baseLine({ form: { radius }, trimmed: { edges } }: Piece): ViewLine[] {
+  const stands = edges.filter(({ owner }) => owner.kind === "bottom").reduce((sum, { from, to }) => sum + Math.abs(to - from), 0);
+  if (stands > 2 * Math.PI - 1e-6) return [];
+  return [{
+    pen: "stretch-out", closed: false, ref: { clause: "part" },
+    segments: [{ kind: "line", from: { x: -radius, y: 0 }, to: { x: radius, y: 0 } }],
+  }];
 }
 
 function contourLines(piece: Piece, view: Broadside): ViewLine[] {
