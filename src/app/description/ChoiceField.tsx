@@ -6,7 +6,7 @@ import { faultSentence } from "../words/fault";
 import { FieldFault } from "./FieldFault";
 
 /** A choice made where it stands in the sentence. */
-export function ChoiceField({ token }: { token: ChoiceToken }) {
+export function ChoiceField({ token, tail = "" }: { token: ChoiceToken; tail?: string }) {
   const draft = useApp((state) => state.drafts[token.key]);
   const format = useFormat();
   const faultId = useId();
@@ -15,7 +15,7 @@ export function ChoiceField({ token }: { token: ChoiceToken }) {
     commit(token.key, value, (job) => token.put(job, value));
   };
   return (
-    <FieldFault id={faultId} sentence={draft ? faultSentence(draft.fault, format) : null}>
+    <FieldFault tail={tail} id={faultId} sentence={draft ? faultSentence(draft.fault, format) : null}>
       <select
         className="choice"
         aria-label={token.label}

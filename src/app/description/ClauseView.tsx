@@ -15,7 +15,7 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: 
       <div role="group" aria-label={clause.name}>
         <p>
           {clause.tokens.map((token, i) => (
-            <TokenView key={"key" in token ? token.key : i} token={token} />
+            <TokenView key={"key" in token ? token.key : i} token={token} before={clause.tokens[i - 1]} after={clause.tokens[i + 1]} />
           ))}
           {!clause.on && <span className="off"> ({clauseWords.off})</span>}
         </p>
@@ -31,15 +31,20 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: 
   );
 });
 
-function TokenView({ token }: { token: Token }) {
+function TokenView({ token, before, after }: { token: Token; before: Token | undefined; after: Token | undefined }) {
   switch (token.kind) {
     case "text":
-      return token.text;
+      return before && "key" in before ? token.text.slice(headOf(token).length) : token.text;
     case "break":
       return <br />;
     case "number":
-      return <NumberField token={token} />;
+      return <NumberField token={token} tail={headOf(after)} />;
     case "choice":
-      return <ChoiceField token={token} />;
+      return <ChoiceField token={token} tail={headOf(after)} />;
   }
+}
+
+/** The sign a text begins with that belongs to the field before it. */
+function headOf(token: Token | undefined): string {
+  return token?.kind === "text" ? (/^[.,;:]/.exec(token.text)?.[0] ?? "") : "";
 }

@@ -10,7 +10,7 @@ import { FieldFault } from "./FieldFault";
 import { useSidewaysDrag } from "./useSidewaysDrag";
 
 /** A number edited where it stands: Enter or leaving the field makes the change, Escape takes the text back. */
-export function NumberField({ token }: { token: NumberToken }) {
+export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: string }) {
   const format = useFormat();
   const draft = useApp((state) => state.drafts[token.key]);
   const [typed, setTyped] = useState<string | null>(null);
@@ -44,9 +44,9 @@ export function NumberField({ token }: { token: NumberToken }) {
   };
 
   return (
-    <FieldFault id={faultId} sentence={draft ? sentence(draft.fault, format, token) : null}>
+    <FieldFault tail={tail} id={faultId} sentence={draft ? sentence(draft.fault, format, token) : null}>
       <input
-        className="number"
+        className={`number ${token.quantity}`}
         aria-label={token.label}
         aria-invalid={draft ? true : undefined}
         aria-describedby={draft ? faultId : undefined}
@@ -54,7 +54,7 @@ export function NumberField({ token }: { token: NumberToken }) {
         autoComplete="off"
         spellCheck={false}
         value={text}
-        style={{ width: `${Math.max(2, text.length) + 1}ch` }}
+        style={{ width: `calc(${Math.max(1, text.length)}ch + 0.7em)` }}
         onChange={(event) => setTyped(event.target.value)}
         onFocus={(event) => event.target.select()}
         onBlur={finish}

@@ -1,36 +1,48 @@
+import type { Piece } from "../../core/index";
 import { useFormat } from "../quantity/useFormat";
+import { useAdequacy } from "../rod/useAdequacy";
 import { selectPiece } from "../store/select";
+import { useSettings } from "../store/settings";
 import { useApp } from "../store/store";
 import { words } from "../words/interface";
 
 /** What was measured on the flat pattern against the pipe in space. */
 export function ProofView() {
   const piece = useApp(selectPiece);
+  return piece ? <ProofOf piece={piece} /> : null;
+}
+
+function ProofOf({ piece }: { piece: Piece }) {
   const format = useFormat();
-  if (!piece) return null;
+  const tolerance = useSettings((settings) => settings.tolerance);
+  const { chordLoss, chordLossRatio } = useAdequacy(piece, tolerance);
   const { proof } = piece.pattern;
   const length = (mm: number) => `${format.length(mm)} ${format.unit}`;
+  const { proof: said } = words;
+  const rows = [
+    [said.girth, length(proof.girth)],
+    [said.chords, said.short(length(chordLoss), (100 * chordLossRatio).toFixed(2))],
+    [said.area, said.within(format.area(proof.areaFlat), within(proof.areaFlat - proof.areaSurface))],
+    [said.edges, said.within(length(proof.edgeLengthFlat), within(proof.edgeLengthFlat - proof.edgeLengthSurface))],
+    [said.closing, `${within(proof.closingError)} mm`],
+    [said.rollBack, `${within(proof.rollBackError)} mm`],
+  ] as const;
   return (
-    <dl className="proof" aria-label={words.proof.title}>
-      <dt>{words.proof.girth}</dt>
-      <dd>{length(proof.girth)}</dd>
-      <dt>{words.proof.area}</dt>
-      <dd>
-        {format.area(proof.areaFlat)}, {words.proof.against(within(proof.areaFlat - proof.areaSurface, "mm²"))}
-      </dd>
-      <dt>{words.proof.edges}</dt>
-      <dd>
-        {length(proof.edgeLengthFlat)}, {words.proof.against(within(proof.edgeLengthFlat - proof.edgeLengthSurface, "mm"))}
-      </dd>
-      <dt>{words.proof.closing}</dt>
-      <dd>{within(proof.closingError, "mm")}</dd>
-      <dt>{words.proof.rollBack}</dt>
-      <dd>{within(proof.rollBackError, "mm")}</dd>
-    </dl>
+    <section className="proof" aria-label={said.title}>
+      <p>{said.title}</p>
+      <dl>
+        {rows.map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
   );
 }
 
 /** A bound on a small difference: rounded up to thousandths, and never claimed finer than one. */
-function within(difference: number, unit: string): string {
-  return `${Math.max(0.001, Math.ceil(Math.abs(difference) * 1000) / 1000).toFixed(3)} ${unit}`;
+function within(difference: number): string {
+  return Math.max(0.001, Math.ceil(Math.abs(difference) * 1000) / 1000).toFixed(3);
 }

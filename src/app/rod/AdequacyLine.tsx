@@ -44,7 +44,6 @@ export function AdequacyLine({ adequacy, piece, format }: Props) {
           </button>
         </>
       )}
-      {words.adequacy.chords(measure(adequacy.chordLoss, format), (100 * adequacy.chordLossRatio).toFixed(2))}
     </p>
   );
 }

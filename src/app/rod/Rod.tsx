@@ -24,8 +24,8 @@ export function Rod() {
 }
 
 function RodOf({ piece }: { piece: NonNullable<ReturnType<typeof selectPiece>> }) {
-  const box = useRef<HTMLElement>(null);
-  const width = useSize(box)?.width || assumedWidth;
+  const scale = useRef<HTMLDivElement>(null);
+  const width = useSize(scale)?.width || assumedWidth;
   const format = useFormat();
   const tolerance = useSettings((settings) => settings.tolerance);
   const adequacy = useAdequacy(piece, tolerance);
@@ -34,16 +34,16 @@ function RodOf({ piece }: { piece: NonNullable<ReturnType<typeof selectPiece>> }
   const layout = useMemo(() => rodLayout(piece, width, longest), [piece, width, longest]);
   const station = useApp(selectStation);
   return (
-    <section className="rod" aria-label={words.rod} ref={box}>
+    <section className="rod" aria-label={words.rod}>
       <div className="rod-hand">
-        <div className="rod-words">
-          <Readout piece={piece} format={format} />
-          {adequacy && <AdequacyLine adequacy={adequacy} piece={piece} format={format} />}
-        </div>
-        <RodScale piece={piece} layout={layout} width={width} adequacy={adequacy} tolerance={tolerance} valueText={readoutText(piece, station, format)} />
+        <Readout piece={piece} format={format} />
+        <RodScale box={scale} piece={piece} layout={layout} width={width} adequacy={adequacy} tolerance={tolerance} valueText={readoutText(piece, station, format)} />
+      </div>
+      <div className="rod-words">
+        <AdequacyLine adequacy={adequacy} piece={piece} format={format} />
+        <TableVerbs piece={piece} rows={rows} />
       </div>
       <StationTable piece={piece} rows={rows} layout={layout} />
-      <TableVerbs piece={piece} rows={rows} format={format} />
     </section>
   );
 }

@@ -1,4 +1,4 @@
-import { useRef, type PointerEvent } from "react";
+import { useRef, type PointerEvent, type RefObject } from "react";
 import type { Adequacy, Piece } from "../../core/index";
 import { stationKeys } from "../screen/stationKeys";
 import { selectStation } from "../store/select";
@@ -12,16 +12,18 @@ const depth = 26;
 export const rodHeight = 64;
 
 interface Props {
+  /** Its width is the width laid out for. */
+  readonly box: RefObject<HTMLDivElement | null>;
   readonly piece: Piece;
   readonly layout: RodLayout;
   readonly width: number;
-  readonly adequacy: Adequacy | null;
+  readonly adequacy: Adequacy;
   readonly tolerance: number;
   readonly valueText: string;
 }
 
 /** The rod itself: swept with pointer or keys, it takes a station in hand. */
-export function RodScale({ piece, layout, width, adequacy, tolerance, valueText }: Props) {
+export function RodScale({ box, piece, layout, width, adequacy, tolerance, valueText }: Props) {
   const inHand = useApp(selectStation);
   const sweeping = useRef(false);
   const count = piece.stations.length;
@@ -31,6 +33,7 @@ export function RodScale({ piece, layout, width, adequacy, tolerance, valueText 
   return (
     <div
       className="rod-scale"
+      ref={box}
       role="slider"
       tabIndex={0}
       aria-label={words.rod}
@@ -51,7 +54,7 @@ export function RodScale({ piece, layout, width, adequacy, tolerance, valueText 
     >
       <svg width={width} height={rodHeight} aria-hidden="true">
         <rect className="rod-body" x={first - 14} y={top} width={last - first + 28} height={depth} />
-        {adequacy && <GaugeBars adequacy={adequacy} tolerance={tolerance} girth={piece.form.girth} first={first} last={last} base={top} />}
+        <GaugeBars adequacy={adequacy} tolerance={tolerance} girth={piece.form.girth} first={first} last={last} base={top} />
         <Ticks piece={piece} layout={layout} />
         {inHand !== null && <Hand x={layout.ticks[inHand] ?? 0} label={piece.stations[inHand]?.label ?? ""} foot={layout.fits ? layout.left + (inHand + 0.5) * layout.column : null} />}
       </svg>

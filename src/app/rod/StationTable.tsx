@@ -20,11 +20,13 @@ export const StationTable = memo(function StationTable({ piece, rows, layout }: 
     <div className="station-table" ref={box} tabIndex={0} role="region" aria-label={words.table.caption}>
       <table style={{ width: layout.left + layout.column * piece.stations.length }} data-fits={layout.fits || undefined}>
         <caption className="unseen">{words.table.caption}</caption>
+        <colgroup>
+          <col style={{ width: layout.left }} />
+          <col span={piece.stations.length} style={{ width: layout.column }} />
+        </colgroup>
         <thead>
           <tr>
-            <th scope="col" style={{ width: layout.left }}>
-              {words.table.station}
-            </th>
+            <th scope="col">{words.table.station}</th>
             {piece.stations.map((station, i) => (
               <th key={i} scope="col" data-column={i}>
                 <button type="button" className="station" tabIndex={-1} onClick={() => hold(i)}>

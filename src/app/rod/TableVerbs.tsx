@@ -3,7 +3,6 @@ import type { Piece } from "../../core/index";
 import { stationCsv } from "../../output/csv/stationCsv";
 import { saveText } from "../files/saveText";
 import { fileName } from "../files/fileName";
-import type { Format } from "../quantity/format";
 import { selectJob } from "../store/select";
 import { useSettings } from "../store/settings";
 import { useApp } from "../store/store";
@@ -13,7 +12,6 @@ import type { RodRow } from "./rows";
 interface Props {
   readonly piece: Piece;
   readonly rows: readonly RodRow[];
-  readonly format: Format;
 }
 
 /** Copies the table as it stands, to be pasted into a spreadsheet, or saves it as CSV. */

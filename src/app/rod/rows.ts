@@ -14,17 +14,30 @@ export function rodRows(piece: Piece, format: Format): RodRow[] {
   const { table } = words;
   const { attitude } = piece.form;
   const row = (name: string, cell: (station: Station) => string): RodRow => ({ name, cells: piece.stations.map(cell) });
-  const end = (height: number | null) => (height === null ? table.none : format.length(height));
   return [
     row(table.angle, (station) => format.angle(directionOf(station.theta))),
     row(table.girth, (station) => format.length(station.girth)),
-    row(table.top[attitude], (station) => end(station.top)),
-    row(table.bottom[attitude], (station) => end(station.bottom)),
+    row(table.top[attitude], (station) => endText(station, highest, format)),
+    row(table.bottom[attitude], (station) => endText(station, lowest, format)),
     row(table.length, (station) => format.length(station.length)),
     ...(piece.stations.some((station) => station.openings.length)
-      ? [row(table.openings, (station) => station.openings.map((gap) => openingText(gap, format)).join(", ") || table.none)]
+      ? [row(table.from, (station) => gapTexts(station, "from", format)), row(table.to, (station) => gapTexts(station, "to", format))]
       : []),
   ];
+}
+
+type Stretches = Station["before"];
+
+const highest = (stretches: Stretches) => stretches.at(-1)?.to;
+const lowest = (stretches: Stretches) => stretches[0]?.from;
+
+/** The ordinate of one end; where an edge runs along the element, that just before it and that just after it. */
+function endText({ before, after }: Station, of: (stretches: Stretches) => number | undefined, format: Format): string {
+  const texts = [before, after].map((side) => {
+    const height = of(side);
+    return height === undefined ? words.table.none : format.length(height);
+  });
+  return [...new Set(texts)].join(" | ");
 }
 
 /** A direction in radians as degrees from the front, 0 to under 360. */
@@ -34,6 +47,7 @@ export function directionOf(theta: number): number {
   return (Math.round((angle + 360) * 1e6) / 1e6) % 360;
 }
 
-function openingText({ from, to }: { from: number; to: number }, format: Format): string {
-  return `${format.length(from)}–${format.length(to)}`;
+/** Where the openings of the element begin or end, low to high. */
+function gapTexts({ openings }: Station, limit: "from" | "to", format: Format): string {
+  return openings.map((gap) => format.length(gap[limit])).join(" · ") || words.table.none;
 }

@@ -26,14 +26,14 @@ export interface AppState {
   readonly message: Message | null;
 }
 
+const nothingInHand = { drafts: {}, spelled: new Set<string>(), held: null, pointed: null, clause: null };
+
 export const useApp = create<AppState>()(() => beginning(keptJob()));
 
 function beginning(kept: Kept): AppState {
   const message: Message | null = kept.kind === "unreadable" ? { kind: "unreadable-autosave" } : kept.kind === "no-storage" ? { kind: "no-storage" } : null;
   return { development: kept.kind === "job" ? kept.development : firstDevelopment(), ...nothingInHand, message };
 }
-
-const nothingInHand = { drafts: {}, spelled: new Set<string>(), held: null, pointed: null, clause: null };
 
 /** Makes a change typed into the field of this key; if it cannot be made, the text stays as a draft with its reason. */
 export function commit(key: string, text: string, change: Change): void {

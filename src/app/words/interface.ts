@@ -22,7 +22,7 @@ export const words = {
   stationKeys: "Arrow keys move from station to station.",
 
   rod: "Girth rod",
-  rodHelp: "Girth laid flat with its stations; arrow keys move from station to station.",
+  rodHelp: "Sweep along the rod to take a station in hand.",
   table: {
     caption: "Station table",
     station: "Station",
@@ -31,7 +31,8 @@ export const words = {
     top: { upright: "Top", lying: "Right end" },
     bottom: { upright: "Bottom", lying: "Left end" },
     length: "Element",
-    openings: "Openings",
+    from: "Opening from",
+    to: "Opening to",
     none: "—",
     added: "added",
     critical: "critical",
@@ -53,23 +54,24 @@ export const words = {
   adequacy: {
     tolerance: "How far a smooth curve may stray",
     through: (stations: number) => `A smooth curve through these ${stations} stations `,
-    good: (by: string, at: string) => [`strays ${by} at most, near station ${at}: within `, "."] as const,
+    good: (by: string, at: string) => [`strays ${by} at most, near ${at}: within `, "."] as const,
     exact: ["follows the true edge within ", "."] as const,
-    enough: (by: string, at: string, count: number) => [`strays up to ${by}, near station ${at}; ${count} stations bring it under `, "."] as const,
-    noCount: (by: string, at: string) => [`strays up to ${by}, near station ${at}; no customary count brings it under `, "."] as const,
+    enough: (by: string, at: string, count: number) => [`strays up to ${by}, near ${at}; ${count} bring it under `, "."] as const,
+    noCount: (by: string, at: string) => [`strays up to ${by}, near ${at}; no customary count brings it under `, "."] as const,
     oneExtra: (angle: string, left: string) => ` One more at ${angle} leaves ${left}.`,
     add: "Add it",
-    chords: (loss: string, percent: string) => ` Stepped off with chords the girth comes ${loss} short (${percent} %).`,
   },
 
   proof: {
-    title: "Measured proof",
+    title: "Flat pattern measured against the pipe",
     girth: "Girth",
+    chords: "Chord steps",
+    short: (loss: string, percent: string) => `${loss} short (${percent} %)`,
     area: "Area",
     edges: "Edges",
     closing: "Closes within",
-    rollBack: "Rolled back within",
-    against: (difference: string) => `as on the pipe within ${difference}`,
+    rollBack: "Rolls back within",
+    within: (flat: string, difference: string) => `${flat} ± ${difference}`,
   },
 
   message: {
