@@ -6,7 +6,7 @@ import { boundsOf } from "./bounds";
 import type { Box } from "./box";
 import type { Item } from "./display";
 import { type Figures, METRIC } from "./figures";
-import { LETTERING } from "./lettering";
+import { LETTERING, textWidth } from "./lettering";
 import { type Metrics, metricsFor } from "./metrics";
 import { moveItem } from "./moveItem";
 import { patternBlock } from "./patternBlock";
@@ -67,9 +67,15 @@ export function board(development: Development, options: BoardOptions): Board {
   const window = { width: width - 2 * MARGIN * lettering, height: height - 2 * MARGIN * lettering };
   const best = scaleToFit(draw, {
     attitude: piece.form.attitude, projection: development.job.drawing.projection, between: metrics.between, window, apart: arrangement === "best",
+    leastScale: leastScale(piece, metrics, `${words.stretchOut} ${figures.length(piece.form.girth)}`),
   });
   const shift = { x: (width - best.bounds.left - best.bounds.right) / 2, y: (height - best.bounds.bottom - best.bounds.top) / 2 };
   return { lettering, views, ...settled(best, shift, piece) };
+}
+
+/** The circle takes a few figures across, the stretch-out its own length in figures. */
+function leastScale({ form: { radius, girth } }: Piece, { lettering, gap }: Metrics, stretchOut: string): number {
+  return Math.max((4 * lettering) / (2 * radius), (textWidth(stretchOut, lettering) + 4 * gap) / girth);
 }
 
 /** Everything that does not depend on the scale is worked out once. */

@@ -50,7 +50,7 @@ function radiusLeader(arc: Arc, away: Vec2, text: string, ref: Ref, metrics: Met
       const raw = { x: tip.x - arc.centre.x, y: tip.y - arc.centre.y };
       const reach = length * metrics.arrow * (raw.x * away.x + raw.y * away.y >= 0 ? 1 : -1) / Math.hypot(raw.x, raw.y);
       const items = leader(tip, { x: tip.x + raw.x * reach, y: tip.y + raw.y * reach }, text, ref, metrics);
-      if (space.isFree(boundsOfItem(items[3]))) return items;
+      if (space.isFree(boundsOfItem(items[3])) && space.isFree(boundsOfItem(items[1]))) return items;
     }
   }
   return [];

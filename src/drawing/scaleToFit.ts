@@ -26,6 +26,8 @@ export interface FitSetting {
   readonly window: { readonly width: number; readonly height: number };
   /** Whether the pattern may stand apart from the views. */
   readonly apart: boolean;
+  /** Below this scale the lettering would smother the drawing. */
+  readonly leastScale: number;
 }
 
 interface Drawn {
@@ -43,17 +45,18 @@ const ROUNDS = 5;
 const FULL = 0.97;
 
 /**
- * The drawing at the largest scale at which it keeps inside the window, within a few per cent. When not even the lettering fits,
- * a drawing larger than the window.
+ * The drawing at the largest scale at which it keeps inside the window, within a few per cent. When that is less than the least
+ * scale, as for a window that much larger.
  */
-export function scaleToFit(draw: Draw, setting: FitSetting): Fitted {
+export function scaleToFit(draw: Draw, asked: FitSetting): Fitted {
   const drawAt = (scale: number): Drawn => {
     const blocks = draw(scale);
     const boxes = { front: boundsOf(blocks.front), top: boundsOf(blocks.top), side: boundsOf(blocks.side), pattern: boundsOf(blocks.pattern) };
     return { scale, blocks, boxes };
   };
-  let last = drawAt(1);
-  let now = drawAt(1 / fullness(last, "projection", setting));
+  let last = drawAt(Math.max(1, asked.leastScale));
+  let now = drawAt(Math.max(asked.leastScale, last.scale / fullness(last, "projection", asked)));
+  const setting = roomy(last, now, asked);
   const arrangement = bestArrangement(last, now, setting);
   let best: Drawn | null = null;
   for (let round = 0; round < ROUNDS; round++) {
@@ -67,6 +70,17 @@ export function scaleToFit(draw: Draw, setting: FitSetting): Fitted {
   }
   const { scale, blocks, boxes } = best ?? now;
   return { scale, arrangement, blocks, ...arranged(boxes, arrangement, setting) };
+}
+
+/** The setting with a window large enough for the least scale, in the shape asked for. */
+function roomy(a: Drawn, b: Drawn, asked: FitSetting): FitSetting {
+  let setting = asked;
+  for (let round = 0; round < 40; round++) {
+    if (fittingScale(a, b, bestArrangement(a, b, setting), setting) >= setting.leastScale) break;
+    const { width, height } = setting.window;
+    setting = { ...setting, window: { width: width * 1.1, height: height * 1.1 } };
+  }
+  return setting;
 }
 
 function bestArrangement(a: Drawn, b: Drawn, setting: FitSetting): Arrangement {

@@ -1,0 +1,49 @@
+// Which station does a pointer mean? The nearest one, in whatever block of the board the pointer is.
+
+import type { Development, Station, Vec2 } from "../core/index";
+import type { BlockName } from "./arrange";
+import type { Board } from "./board";
+import { fromSheet } from "./place";
+import { type EndOn, sheetAngle, sideways } from "./views";
+
+const BLOCKS: readonly BlockName[] = ["pattern", "front", "top", "side"];
+
+/** The index of the station nearest to a point of the sheet; null outside the blocks. Of two elements in line, the nearer wall's. */
+export function stationAt(board: Board, development: Development, point: Vec2, pieceIndex = 0): number | null {
+  const piece = development.pieces[pieceIndex];
+  const name = BLOCKS.find((block) => {
+    const { left, right, bottom, top } = board.blocks[block].bounds;
+    return point.x >= left && point.x <= right && point.y >= bottom && point.y <= top;
+  });
+  if (!piece || !name) return null;
+  const { radius } = piece.form;
+  if (name === "pattern") {
+    const { x } = fromSheet(board.blocks.pattern.place, point);
+    return nearest(piece.stations, ({ girth }) => Math.abs(girth - x));
+  }
+  const view = board.views[name];
+  if (view.kind === "end-on") return nearest(piece.stations, ({ theta }) => turnBetween(angleOf(board, name, view, point), theta));
+  const { x } = fromSheet(board.blocks[name].place, point);
+  // A far element counts as slightly farther off, so that the near wall's wins.
+  return nearest(piece.stations, ({ theta }) => Math.abs(sideways(view, radius, theta) - x) + (Math.cos(theta - view.facing) < -1e-9 ? 1e-6 * radius : 0));
+}
+
+function nearest(stations: readonly Station[], distance: (station: Station) => number): number | null {
+  let best: number | null = null;
+  let least = Infinity;
+  stations.forEach((station, index) => {
+    const away = distance(station);
+    if (away < least) [best, least] = [index, away];
+  });
+  return best;
+}
+
+/** The direction (radians) of a point round an end-on view. */
+function angleOf(board: Board, name: BlockName, view: EndOn, { x, y }: Vec2): number {
+  const { origin } = board.blocks[name].place;
+  return view.sense * (Math.atan2(y - origin.y, x - origin.x) - sheetAngle(view, 0));
+}
+
+function turnBetween(a: number, b: number): number {
+  return Math.abs(Math.sin((a - b) / 2));
+}

@@ -1,0 +1,18 @@
+// Headings of the station table. The caller may pass its own.
+
+export interface CsvWords {
+  readonly station: string;
+  readonly direction: string;
+  readonly girth: string;
+  readonly bottom: string;
+  readonly top: string;
+  readonly length: string;
+  /** Followed by a number. */
+  readonly openingFrom: string;
+  readonly openingTo: string;
+}
+
+export const CSV_ENGLISH: CsvWords = {
+  station: "station", direction: "direction °", girth: "girth mm", bottom: "bottom mm", top: "top mm", length: "length mm",
+  openingFrom: "opening from", openingTo: "opening to",
+};
