@@ -1,6 +1,8 @@
-// `npm run bench`: bundles tests/bench/bench.ts for Node and runs it.
+// `npm run bench`: bundles tests/bench/bench.ts for Node and runs it, then times the app in a browser.
 import { build } from "vite";
+import { benchScreen } from "./bench-screen.mjs";
 
 const outDir = ".cache/bench";
 await build({ logLevel: "warn", publicDir: false, build: { ssr: "tests/bench/bench.ts", outDir, emptyOutDir: true, minify: false } });
 await import(`../${outDir}/bench.js`);
+await benchScreen();

@@ -1,5 +1,5 @@
-// Makes the two font files of src/app/theme. b612.woff2: B612 as packaged, cut down to the signs of Western European
-// languages and without hints, half the size. signs.otf: the diameter sign and pi, which the package lacks, drawn in
+// Makes the font files of src/app/theme. b612.woff2: B612 as packaged, cut down to the signs this program writes, without
+// hints; b612-accents.woff2: the other letters of Western European languages, fetched when a text has one. signs.otf: the diameter sign and pi, which the package lacks, drawn in
 // the weight and proportions of B612.
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import opentype from "opentype.js";
@@ -18,12 +18,18 @@ const glyphs = [glyph(".notdef", 0, 1000, () => {}), glyph("diameter", 0x2300, 1
 const font = new opentype.Font({ familyName: "Flatwright Signs", styleName: "Regular", unitsPerEm: 2000, ascender: 1930, descender: -500, glyphs });
 writeFileSync(`${theme}/signs.otf`, Buffer.from(font.toArrayBuffer()));
 
-const signs = [...range(0x20, 0x7e), ...range(0xa0, 0xff)].join("") + "′″−–—…“”‘’";
-writeFileSync(`${theme}/b612.woff2`, await subsetFont(readFileSync(`${source}/files/b612-latin-400-normal.woff2`), signs, { targetFormat: "woff2", noHinting: true }));
+const packaged = readFileSync(`${source}/files/b612-latin-400-normal.woff2`);
+const basic = range(0x20, 0x7e) + "\u00a0°±²×·½¼¾′″−–—…“”‘’";
+await cutDown("b612", basic);
+await cutDown("b612-accents", [...range(0xa1, 0xff)].filter((sign) => !basic.includes(sign)).join(""));
 copyFileSync(`${source}/LICENSE`, `${theme}/b612-licence.txt`);
 
+async function cutDown(name, signs) {
+  writeFileSync(`${theme}/${name}.woff2`, await subsetFont(packaged, signs, { targetFormat: "woff2", noHinting: true }));
+}
+
 function range(from, to) {
-  return Array.from({ length: to - from + 1 }, (_, i) => String.fromCharCode(from + i));
+  return Array.from({ length: to - from + 1 }, (_, i) => String.fromCharCode(from + i)).join("");
 }
 
 function glyph(name, unicode, advanceWidth, draw) {

@@ -1,7 +1,20 @@
-/** Seconds one call of `work` takes: the fastest of many batches, which other work on the machine disturbs least, after a warm-up. */
-export function secondsPerCall(work: () => unknown): number {
+/** Seconds one call takes. */
+export interface Timing {
+  /** Of the fastest batch: what other work on the machine disturbs least. */
+  readonly fastest: number;
+  readonly median: number;
+}
+
+/** One call of `work`, timed over batches long enough for the clock, after a warm-up. */
+export function timed(work: () => unknown): Timing {
   const calls = callsFilling(work, batchSeconds);
-  return Math.min(...Array.from({ length: batchCount }, () => batch(work, calls) / calls));
+  const batches = Array.from({ length: batchCount }, () => batch(work, calls) / calls).sort((a, b) => a - b);
+  return { fastest: batches[0] ?? NaN, median: batches[Math.floor(batchCount / 2)] ?? NaN };
+}
+
+/** Seconds one call of `work` takes at its fastest. */
+export function secondsPerCall(work: () => unknown): number {
+  return timed(work).fastest;
 }
 
 /** Exponent p of time = c sizeᵖ by least squares over the logarithms. */
@@ -14,7 +27,7 @@ export function growthExponent(sizes: readonly number[], seconds: readonly numbe
 }
 
 const batchSeconds = 0.01;
-const batchCount = 25;
+const batchCount = 60;
 const warmUpSeconds = 0.4;
 
 /** How many calls fill a batch; measured on code that has had time to be compiled. */
