@@ -57,10 +57,9 @@ export function asChain(profile: Profile, up: 1 | -1, pipeRadius: number): { sta
       const radius = profile.radius ?? (pipeRadius ** 2 + half ** 2) / (2 * half);
       const first = profile.rising === "right" ? "left" : "right";
       const second = profile.rising === "right" ? "right" : "left";
-      const long = profile.radius === null && half > pipeRadius;
       return {
         start: { x: -pipeRadius, z: a },
-        legs: [{ to: { x: 0, z: (a + b) / 2 }, radius, turn: first, long }, { to: { x: pipeRadius, z: b }, radius, turn: second, long }],
+        legs: [{ to: { x: 0, z: (a + b) / 2 }, radius, turn: first, long: false }, { to: { x: pipeRadius, z: b }, radius, turn: second, long: false }],
       };
     }
     case "free":

@@ -23,6 +23,8 @@ interface Border {
   readonly ended: readonly Stretch[];
   readonly begun: readonly Stretch[];
   readonly nodes: readonly Node[];
+  /** Whether the edge along this element is the seam at height z: material on both sides. */
+  readonly seam: (z: number) => boolean;
 }
 
 /** How far (radians) beside an element to look for the cutter that makes an edge along it. */
@@ -37,21 +39,27 @@ export function linksOf(pipe: Pipe, cutters: readonly Cutter[], spans: readonly 
     const end = borders[k + 1];
     if (start && end) span.stretches.forEach((_, i) => links.push(...alongFaces(cutters, span, start, end, i)));
   });
-  borders.forEach((border, k) => {
-    const atSeam = k === 0 || k === spans.length;
-    links.push(...alongElement(border, (z) => (atSeam ? { kind: "seam" } : ownerBeside(pipe, cutters, border.theta, z))));
-  });
+  for (const border of borders) {
+    const ownerAt = (z: number): Owner => (border.seam(z) ? { kind: "seam" } : ownerBeside(pipe, cutters, border.theta, z));
+    links.push(...alongElement(border, ownerAt));
+  }
   return links;
 }
 
+/** The spans' borders from the seam round to the seam again. At both the sheet ends: what stands on the other side is the other edge of the seam. */
 function bordersOf(pipe: Pipe, cutters: readonly Cutter[], spans: readonly Span[]): Border[] {
   const places = [...spans.map(({ from }) => from), ...spans.slice(-1).map(({ to }) => to)];
-  return places.map((theta, k) => {
-    const before = spans[k - 1];
-    const after = spans[k];
+  return places.map((theta, k): Border => {
+    const before = spans.at(k - 1);
+    const after = spans[k] ?? spans[0];
     const ended = before ? stretchesOn(pipe, cutters, before, theta) : [];
     const begun = after ? stretchesOn(pipe, cutters, after, theta) : [];
-    return { theta, ended, begun, nodes: nodesOf(pipe, cutters, theta, [...ended, ...begun]) };
+    const nodes = nodesOf(pipe, cutters, theta, [...ended, ...begun]);
+    const covers = (z: number) => ({ from, to }: Stretch) => from < z && to > z;
+    return {
+      theta, nodes, ended: k === 0 ? [] : ended, begun: k === spans.length ? [] : begun,
+      seam: (z) => (k === 0 || k === spans.length) && ended.some(covers(z)) && begun.some(covers(z)),
+    };
   });
 }
 

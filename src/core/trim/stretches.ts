@@ -1,8 +1,8 @@
 // The kept stretches of any element, exactly: find its span, meet its faces.
 
 import { TURN } from "../numeric/angle";
-import { ANGLE_NOISE } from "../numeric/tolerance";
-import type { Pipe } from "../form/pipe";
+import { ANGLE_NOISE, ROOT_NOISE } from "../numeric/tolerance";
+import { type Pipe, pipeSize } from "../form/pipe";
 import type { Cutter, FaceRef } from "../cut/cutter";
 import { faceHeight } from "../cut/faceHeight";
 import type { Span } from "./spans";
@@ -51,11 +51,23 @@ export function stretchesAround(
   return { before: stretches, after: stretches };
 
   function sides(k0: number, k1: number) {
+    const noise = ROOT_NOISE * pipeSize(pipe);
     return {
-      before: stretchesOn(pipe, cutters, spanAt(spans, k0), theta),
-      after: stretchesOn(pipe, cutters, spanAt(spans, k1), theta),
+      before: withoutTouching(stretchesOn(pipe, cutters, spanAt(spans, k0), theta), noise),
+      after: withoutTouching(stretchesOn(pipe, cutters, spanAt(spans, k1), theta), noise),
     };
   }
+}
+
+/** At a border a gap or a stretch may have closed to a point: stretches that touch are one, those without length none. */
+function withoutTouching(stretches: readonly Stretch[], noise: number): Stretch[] {
+  const whole: Stretch[] = [];
+  for (const stretch of stretches) {
+    const last = whole.at(-1);
+    if (last && stretch.from - last.to <= noise) whole[whole.length - 1] = { ...last, to: stretch.to, toFace: stretch.toFace };
+    else if (stretch.to - stretch.from > noise) whole.push(stretch);
+  }
+  return whole;
 }
 
 /** The span number k, counted round the girth. @throws RangeError when there are no spans. */
