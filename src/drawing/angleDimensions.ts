@@ -16,6 +16,9 @@ import type { Broadside, Views } from "./views";
 const ARC = 5;
 const ROOM = 2.4;
 
+/** Radii tried, as parts of the usual one, to keep clear of figures. */
+const RADII = [1, 0.7, 1.4, 0.5];
+
 /** Plane cuts that appear as a line in `view`, and in no view before it. */
 export function cutsSeenAsLines(job: Job, views: Views, view: Broadside): PlaneCut[] {
   const seesEdge = (other: Broadside, cut: PlaneCut) => Math.abs(Math.cos((cut.direction * Math.PI) / 180 - other.facing)) < 1e-6;
@@ -44,15 +47,18 @@ export function angleDimension(
   const from = Math.atan2(square.y - at.y, square.x - at.x);
   const sweep = wrapHalf(Math.atan2(tip.y - at.y, tip.x - at.x) - from);
   const length = place.scale * Math.hypot(other.x - vertex.x, other.y - vertex.y);
-  const radius = Math.min(Math.max(ARC, ROOM / Math.abs(sweep)) * metrics.arrow, 0.8 * length);
-  const reach = radius + metrics.past;
-  const arc = arcStroke("dimension", at, radius, from, from + sweep, ref);
-  const reference = stroke("dimension", at, { x: at.x + reach * Math.cos(from), y: at.y + reach * Math.sin(from) }, ref);
-  const heads = arrowheads(at, radius, from, sweep, metrics, ref);
-  space.take([arc, reference, ...heads]);
+  const usual = Math.min(Math.max(ARC, ROOM / Math.abs(sweep)) * metrics.arrow, 0.8 * length);
+  const draw = (radius: number): Item[] => {
+    const reach = radius + metrics.past;
+    const reference = stroke("dimension", at, { x: at.x + reach * Math.cos(from), y: at.y + reach * Math.sin(from) }, ref);
+    return [reference, arcStroke("dimension", at, radius, from, from + sweep, ref), ...arrowheads(at, radius, from, sweep, metrics, ref)];
+  };
+  const radius = RADII.map((part) => part * usual).find((one) => !space.meetsFigures(draw(one))) ?? usual;
+  const items = draw(radius);
+  space.take(items);
   const text = figureBeside(at, radius, from, sweep, figures.angle(cut.angle), metrics, ref, space);
   space.take([text]);
-  return [reference, arc, ...heads, text];
+  return [...items, text];
 }
 
 function arrowheads(at: { x: number; y: number }, radius: number, from: number, sweep: number, metrics: Metrics, ref: Ref): Item[] {
@@ -66,7 +72,7 @@ function arrowheads(at: { x: number; y: number }, radius: number, from: number, 
   }));
 }
 
-/** The figure in the first clear place: outside the arc, inside it, or over the reference line. */
+/** The figure in the first clear place: inside the arc, outside it, or beyond the reference line; without one, on paper cleared for it. */
 function figureBeside(
   at: { x: number; y: number }, radius: number, from: number, sweep: number, text: string, metrics: Metrics, ref: Ref, space: ClearSpace,
 ): TextItem {
@@ -80,7 +86,7 @@ function figureBeside(
   })));
   const [first] = candidates;
   if (!first) throw new RangeError("no place for a figure");
-  return candidates.find((candidate) => space.isFree(boundsOfItem(candidate))) ?? first;
+  return candidates.find((candidate) => space.isFree(boundsOfItem(candidate))) ?? { ...first, clear: true };
 }
 
 function wrapHalf(angle: number): number {

@@ -17,7 +17,7 @@ export interface CentreLineSetting {
 
 /**
  * The axis of a broadside view over the heights `reach`, left out where `taken` (heights of a seam on the axis) is drawn,
- * and the centre lines of openings.
+ * and the centre lines of openings, as far as the piece reaches.
  */
 export function broadsideCentreLines(
   setting: CentreLineSetting, view: Broadside, reach: readonly [number, number],
@@ -40,11 +40,13 @@ export function broadsideCentreLines(
     drawn.add(key);
     const ref: Ref = { clause: `cut:${cut.id}` };
     const seen = halfWidth * Math.abs(Math.cos(theta - view.facing));
+    const low = Math.max(cut.height - halfLength, reach[0]) - past, high = Math.min(cut.height + halfLength, reach[1]) + past;
+    if (cut.height < reach[0] - past || cut.height > reach[1] + past) return [];
     const level = line({ x: x - seen - past, y: cut.height }, { x: x + seen + past, y: cut.height }, ref);
     const onAxis = Math.abs(x) < 1e-6;
     const atContour = radius - Math.abs(x) < 1e-3 * radius;
     if (onAxis || atContour) return [level];
-    return [level, line({ x, y: cut.height - halfLength - past }, { x, y: cut.height + halfLength + past }, ref)];
+    return [level, line({ x, y: low }, { x, y: high }, ref)];
   });
   return [...axis, ...crosses];
 }

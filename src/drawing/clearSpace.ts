@@ -13,26 +13,39 @@ export interface ClearSpace {
   take(items: readonly Item[]): void;
   /** Whether a box meets nothing drawn. */
   isFree(box: Box): boolean;
+  /** Whether a line among the items runs through a figure or arrowhead that has been drawn. */
+  meetsFigures(items: readonly Item[]): boolean;
 }
 
 /** An empty sheet; boxes keep `margin` mm from everything taken. */
 export function clearSpace(margin: number): ClearSpace {
-  const lines: { from: Vec2; to: Vec2 }[] = [];
+  const lines: Straight[] = [];
   const boxes: Box[] = [];
   const take = (items: readonly Item[]): void => {
     for (const item of items) {
       if (item.kind === "text" || item.kind === "arrowhead") boxes.push(boundsOfItem(item));
-      else pointsOf(item).forEach((to, i, points) => {
-        const from = points[i - 1];
-        if (from) lines.push({ from, to });
-      });
+      else lines.push(...piecesOf(item));
     }
   };
+  const meetsFigures = (items: readonly Item[]): boolean =>
+    items.flatMap(piecesOf).some(({ from, to }) => boxes.some((box) => crosses(box, from, to)));
   const isFree = (box: Box): boolean => {
     const wide = growBox(box, margin);
     return !boxes.some((other) => boxesOverlap(wide, other)) && !lines.some(({ from, to }) => crosses(wide, from, to));
   };
-  return { take, isFree };
+  return { take, isFree, meetsFigures };
+}
+
+interface Straight {
+  readonly from: Vec2;
+  readonly to: Vec2;
+}
+
+function piecesOf(item: Item): Straight[] {
+  return pointsOf(item).flatMap((to, i, points) => {
+    const from = points[i - 1];
+    return from ? [{ from, to }] : [];
+  });
 }
 
 function pointsOf(item: Item): Vec2[] {

@@ -57,7 +57,7 @@ function directionArc(
     };
   }));
   const figure = candidates.find((candidate) => space.isFree(boundsOfItem(candidate)) && clearOf(boundsOfItem(candidate), [ray, arc]));
-  return figure ? [ray, arc, head, figure] : [];
+  return figure && !space.meetsFigures([ray, arc]) ? [ray, arc, head, figure] : [];
 }
 
 function clearOf(box: Box, items: readonly Item[]): boolean {

@@ -5,6 +5,7 @@ import { boundsOf } from "./bounds";
 import { dimensionLine } from "./dimensionLine";
 import type { Item, TextItem } from "./display";
 import type { Figures } from "./figures";
+import { textWidth } from "./lettering";
 import type { Metrics } from "./metrics";
 import { patternEdges } from "./patternOutline";
 import { type Place, onSheet } from "./place";
@@ -49,13 +50,15 @@ function stretchOutLength(piece: Piece, body: readonly Item[], place: Place, met
   return [...extensions, ...line, face];
 }
 
-/** The word beside both seam edges, in the middle of what is kept of them. */
+/** The word beside both seam edges, in the middle of their longest kept stretch, where it has room between the numbers. */
 function seamWords(piece: Piece, place: Place, metrics: Metrics, words: DrawingWords): TextItem[] {
   const { gap, lettering } = metrics;
   const upright = place.turn === 0;
   return [piece.stations[0], piece.stations.at(-1)].flatMap((station, i) => {
-    const stretch = (i === 0 ? station?.after : station?.before)?.[0];
-    if (!station || !stretch) return [];
+    const kept = (i === 0 ? station?.after : station?.before) ?? [];
+    const [stretch] = [...kept].sort((a, b) => b.to - b.from - (a.to - a.from));
+    const needed = textWidth(words.seam, lettering) + 2 * (lettering + gap);
+    if (!station || !stretch || (stretch.to - stretch.from) * place.scale < needed) return [];
     const { x, y } = onSheet(place, { x: station.girth, y: (stretch.from + stretch.to) / 2 });
     const at = upright ? { x: i === 0 ? x - gap : x + gap + lettering, y } : { x, y: i === 0 ? y + gap : y - gap - lettering };
     return [{ kind: "text", pen: "lettering", text: words.seam, height: lettering, align: "middle", turn: upright ? Math.PI / 2 : 0, at, ref: { clause: "seam" } }];

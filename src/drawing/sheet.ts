@@ -57,7 +57,7 @@ export function sheets(development: Development, options: SheetOptions): SheetSe
   const papers = options.paper ? [paperNamed(options.paper)] : PAPERS.filter(({ family }) => family === options.family);
   for (const paper of papers) {
     for (const landscape of [false, true]) {
-      const page = onePage(template, paper, landscape);
+      const page = onePage(template, paper, landscape, "below") ?? onePage(template, paper, landscape, "right");
       if (page) return { kind: "one", paper: paper.name, landscape, pages: [page] };
     }
   }
@@ -79,9 +79,9 @@ function templateOf(development: Development, options: SheetOptions): Template {
 }
 
 /** The page with the pattern in the middle of its room, or null when there is no room for it. */
-function onePage({ art, bounds, sentences, inches }: Template, paper: Paper, landscape: boolean): Page | null {
+function onePage({ art, bounds, sentences, inches }: Template, paper: Paper, landscape: boolean, place: "below" | "right"): Page | null {
   const [width, height] = landscape ? [paper.height, paper.width] : [paper.width, paper.height];
-  const { items, room } = pageFrame(width, height, sentences, inches);
+  const { items, room } = pageFrame(width, height, sentences, inches, place);
   if (bounds.right - bounds.left > room.right - room.left || bounds.top - bounds.bottom > room.top - room.bottom) return null;
   const middle = { x: (room.left + room.right - bounds.left - bounds.right) / 2, y: (room.bottom + room.top - bounds.bottom - bounds.top) / 2 };
   return { name: "1", width, height, items: [...items, ...art.map((item) => moveItem(item, middle))] };

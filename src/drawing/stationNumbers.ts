@@ -23,10 +23,12 @@ export function stationNumbers(piece: Piece, place: Place, metrics: Metrics): Te
 function alongEnd(piece: Piece, place: Place, metrics: Metrics, outlines: Outlines, end: 1 | -1): TextItem[] {
   const numbered = piece.stations.map((station, index) => ({ ...station, index })).filter(({ top }) => end < 0 || top !== null);
   const isExtra = ({ mark }: { mark: string }) => mark === "critical" || mark === "added";
-  const even = numbered.filter((station) => !isExtra(station)).map(({ index }) => numberOf(piece, index, place, metrics, outlines, end, 0));
+  const corners = [0, piece.pattern.girth].map((girth) => onSheet(place, { x: girth, y: 0 }));
+  const even = numbered.filter((station) => !isExtra(station)).map(({ index }) => numberOf(piece, index, place, metrics, outlines, end, 0))
+    .filter((number) => end > 0 || clearsCorners(number, corners, place, metrics));
   const shown = thinned(even, metrics);
   numbered.filter(isExtra).forEach(({ index }) => {
-    const choice = [0, 1].map((row) => numberOf(piece, index, place, metrics, outlines, end, row)).find((number) => fits(number, shown, metrics));
+    const choice = [0, 1].map((row) => numberOf(piece, index, place, metrics, outlines, end, row)).find((number) => fits(number, shown, metrics) && (end > 0 || clearsCorners(number, corners, place, metrics)));
     if (choice) shown.push(choice);
   });
   return shown;
@@ -63,6 +65,12 @@ function thinned(numbers: readonly TextItem[], metrics: Metrics): TextItem[] {
     if (chosen.every((number, i) => fits(number, chosen.slice(Math.max(0, i - 3), i), metrics))) return chosen;
   }
   return numbers.filter((_, i) => i === 0 || i === last);
+}
+
+/** Whether a number keeps clear of the extension lines that leave both corners of the seam. */
+function clearsCorners(number: TextItem, corners: readonly Vec2[], { turn }: Place, metrics: Metrics): boolean {
+  const { left, right, bottom, top } = growBox(textBox(number), metrics.gap / 3);
+  return corners.every(({ x, y }) => (turn === 0 ? x <= left || x >= right : y <= bottom || y >= top));
 }
 
 function fits(number: TextItem, others: readonly TextItem[], metrics: Metrics): boolean {
