@@ -8,7 +8,9 @@ export default defineConfig({
   build: {
     target: "es2023",
     sourcemap: false,
-    modulePreload: { polyfill: false },
+    modulePreload: false,
+    // The first load is one file; what is asked for later (print, settings, examples, CSV) comes in files of its own.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: (id, graph) => (loadsFirst(id, (of) => graph.getModuleInfo(of)) ? "first" : null) }] } } },
     // Nothing is inlined as data: so the page's content security policy can stay at 'self'.
     assetsInlineLimit: 0,
   },
@@ -23,3 +25,14 @@ export default defineConfig({
     hookTimeout: 120_000,
   },
 });
+
+/** Whether a module is imported, at first or second hand, by the entry itself and not only on request. */
+function loadsFirst(id: string, infoOf: (id: string) => { isEntry: boolean; importers: readonly string[] } | null): boolean {
+  const seen = new Set([id]);
+  for (const module of seen) {
+    const info = infoOf(module);
+    if (info?.isEntry) return true;
+    for (const importer of info?.importers ?? []) seen.add(importer);
+  }
+  return false;
+}

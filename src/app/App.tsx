@@ -28,7 +28,7 @@ export function App() {
       </div>
       <Panels />
       <FileDrop />
-      <p className="print-hint">{words.print.hint}</p>
+      <p className="print-hint">{words.printHint}</p>
     </ErrorBoundary>
   );
 }

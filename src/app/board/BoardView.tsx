@@ -2,12 +2,14 @@ import { useMemo, useRef, type MouseEvent } from "react";
 import { board } from "../../drawing/board";
 import { stationAt } from "../../drawing/stationAt";
 import { useFormat } from "../quantity/useFormat";
+import { viewBox } from "../../output/svg/viewBox";
 import { stationKeys } from "../screen/stationKeys";
 import { useSize, type Size } from "../screen/useSize";
 import { selectDevelopment } from "../store/select";
 import { hold, point, useApp } from "../store/store";
 import { words } from "../words/interface";
 import { pxPerMm } from "./pxPerMm";
+import { sheetPoint, viewOf } from "./view";
 import { RunView } from "./RunView";
 import { runsByClause } from "./runs";
 import { StationLayer } from "./StationLayer";
@@ -32,19 +34,15 @@ function Sheet({ size }: { size: Size }) {
   const height = size.height / px;
   const drawn = useMemo(() => board(development, { width, height, figures: format }), [development, width, height, format]);
   const runs = useMemo(() => runsByClause(drawn.items), [drawn]);
-  const [piece] = development.pieces;
-
-  const stationUnder = (event: MouseEvent<SVGSVGElement>) => {
-    const corner = event.currentTarget.getBoundingClientRect();
-    return piece ? stationAt(drawn, piece, { x: (event.clientX - corner.left) / px, y: height - (event.clientY - corner.top) / px }) : null;
-  };
+  const view = useMemo(() => viewOf(drawn.bounds, width, height), [drawn, width, height]);
+  const stationUnder = (event: MouseEvent<SVGSVGElement>) => stationAt(drawn, development, sheetPoint(view, size, event));
 
   return (
     <svg
       className="drawing"
       role="img"
       aria-labelledby="board-title board-description"
-      viewBox={`0 ${-height} ${width} ${height}`}
+      viewBox={viewBox(view)}
       onPointerMove={(event) => point(stationUnder(event))}
       onPointerLeave={() => point(null)}
       onClick={(event) => hold(stationUnder(event))}

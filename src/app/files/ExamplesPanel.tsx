@@ -3,13 +3,13 @@ import { EXAMPLES, type Example } from "../examples/index";
 import { closePanel } from "../screen/panel";
 import { Panel } from "../screen/Panel";
 import { replaceJob } from "../store/store";
-import { words } from "../words/interface";
+import { panelWords } from "../words/panels";
 
 /** The ready jobs, each with the story it comes from. */
 export function ExamplesPanel() {
   return (
-    <Panel title={words.examples.title}>
-      <p>{words.examples.text}</p>
+    <Panel title={panelWords.examples.title}>
+      <p>{panelWords.examples.text}</p>
       <ul className="examples">
         {EXAMPLES.map((example) => (
           <li key={example.id}>

@@ -8,7 +8,7 @@ import { SettingField } from "../settings/SettingField";
 import { selectDevelopment } from "../store/select";
 import { set, useSettings } from "../store/settings";
 import { useApp } from "../store/store";
-import { words } from "../words/interface";
+import { panelWords } from "../words/panels";
 import { PageView } from "./PageView";
 import { setPageSize } from "./pageSize";
 
@@ -23,7 +23,7 @@ export function PrintPanel() {
   const figures = useFormat();
   const chosen = PAPERS.find((one) => one.family === family && one.name === paper);
   const sheetSet = useMemo(() => sheets(development, { family, figures, ...(chosen ? { paper: chosen.name } : {}) }), [development, family, figures, chosen]);
-  const { print } = words;
+  const { print } = panelWords;
   const papers = PAPERS.filter((one) => one.family === family);
   useEffect(() => setPageSize(sheetSet.pages[0]), [sheetSet]);
   return (
@@ -64,7 +64,7 @@ export function PrintPanel() {
 }
 
 function outcome(of: SheetSet): string {
-  const { print } = words;
+  const { print } = panelWords;
   const way = of.landscape ? print.landscape : print.portrait;
   return of.kind === "one" ? print.one(of.paper, way) : print.tiles(of.pages.length, of.paper);
 }

@@ -1,5 +1,4 @@
 import { useMemo } from "react";
-import { useShallow } from "zustand/react/shallow";
 import { selectUnits } from "../store/select";
 import { useSettings } from "../store/settings";
 import { useApp } from "../store/store";
@@ -8,6 +7,8 @@ import { formatOf, type Format } from "./format";
 /** How this screen writes quantities now. */
 export function useFormat(): Format {
   const units = useApp(selectUnits);
-  const settings = useSettings(useShallow(({ places, denominator, comma }) => ({ places, denominator, comma })));
-  return useMemo(() => formatOf(units, settings), [units, settings]);
+  const places = useSettings((settings) => settings.places);
+  const denominator = useSettings((settings) => settings.denominator);
+  const comma = useSettings((settings) => settings.comma);
+  return useMemo(() => formatOf(units, { places, denominator, comma }), [units, places, denominator, comma]);
 }

@@ -15,7 +15,7 @@ export function Readout({ piece, format }: { piece: Piece; format: Format }) {
   );
 }
 
-/** "Station 4 · 120° from the front · 94.25 along the girth · true length 188.49, from 0 to 188.49" */
+/** "Station 4 · 120° from the front · girth 94.25 · true length 188.49, 0 to 188.49" */
 export function readoutText(piece: Piece, index: number | null, format: Format): string {
   const station = index === null ? undefined : piece.stations[index];
   const { readout } = words;

@@ -1,6 +1,5 @@
 import { useState } from "react";
 import type { Piece } from "../../core/index";
-import { stationCsv } from "../../output/csv/stationCsv";
 import { saveText } from "../files/saveText";
 import { fileName } from "../files/fileName";
 import { selectJob } from "../store/select";
@@ -26,14 +25,17 @@ export function TableVerbs({ piece, rows }: Props) {
       () => setSaid(words.copyFailed),
     );
   };
-  const save = () => saveText(fileName(title, "csv"), "text/csv", stationCsv(piece, { separator: comma ? ";" : ",", decimal: comma ? "," : ".", places }));
+  const save = async () => {
+    const { stationCsv } = await import("../../output/csv/stationCsv");
+    saveText(fileName(title, "csv"), "text/csv", stationCsv(piece, { separator: comma ? ";" : ",", decimal: comma ? "," : ".", places }));
+  };
   return (
     <span className="table-verbs">
       <span role="status">{said}</span>
       <button type="button" className="verb" onClick={copy}>
         {words.copy}
       </button>
-      <button type="button" className="verb" onClick={save}>
+      <button type="button" className="verb" onClick={() => void save()}>
         {words.csv}
       </button>
     </span>

@@ -3,7 +3,7 @@ import { Panel } from "../screen/Panel";
 import { selectJob } from "../store/select";
 import { set, useSettings } from "../store/settings";
 import { change, useApp } from "../store/store";
-import { words } from "../words/interface";
+import { panelWords } from "../words/panels";
 import { SettingField } from "./SettingField";
 
 const denominators = [0, 8, 16, 32, 64] as const;
@@ -13,7 +13,7 @@ const places = [0, 1, 2, 3] as const;
 export function SettingsPanel() {
   const job = useApp(selectJob);
   const settings = useSettings();
-  const { settings: said } = words;
+  const { settings: said } = panelWords;
   return (
     <Panel title={said.title}>
       <div className="settings">

@@ -1,0 +1,46 @@
+// The words of the panels, loaded with them.
+
+export const panelWords = {
+  examples: { title: "Examples", text: "Opening one sets the present job aside." },
+
+  print: {
+    title: "Print the pattern, true to size",
+    family: "Paper",
+    iso: "A sizes",
+    us: "US sizes",
+    paper: "Sheet",
+    auto: "Smallest that holds it",
+    one: (paper: string, way: string) => `One sheet of ${paper}, ${way}.`,
+    tiles: (count: number, paper: string) => `${count} sheets of ${paper}, to be joined along their marks.`,
+    portrait: "upright",
+    landscape: "across",
+    cautions: [
+      "In the print dialog set scale to 100 % (actual size) and margins to none.",
+      "Measure the 100 mm ruler on the sheet before cutting.",
+      "Prove the pattern in card or scrap first; check the handedness and which face is up.",
+      "Edges of sheet are sharp: gloves and eye protection.",
+    ],
+    print: "Print",
+  },
+
+  settings: {
+    title: "Settings",
+    units: "Figures in",
+    mm: "millimetres",
+    inch: "inches",
+    places: "Decimal places",
+    inches: "Inches as",
+    decimal: "decimals",
+    fractions: (denominator: number) => `fractions to 1/${denominator}`,
+    mark: "Decimal sign",
+    point: "point",
+    comma: "comma",
+    projection: "Projection",
+    first: "first angle",
+    third: "third angle",
+    theme: "Light",
+    auto: "as the device",
+    light: "paper",
+    dark: "slate",
+  },
+} as const;
