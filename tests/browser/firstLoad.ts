@@ -1,5 +1,5 @@
 import { gzipSync } from "node:zlib";
-import { type Page } from "@playwright/test";
+import type { Page } from "@playwright/test";
 
 /** Bytes after gzip of each thing the page at `address` fetches before it falls quiet, by its name. */
 export async function firstLoad(page: Page, address: string): Promise<Map<string, number>> {
