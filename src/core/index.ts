@@ -14,6 +14,7 @@ export type { Stretch } from "./trim/stretches";
 export type { Trimmed } from "./trim/trimmed";
 export type { Loop, Pattern, PatternSegment } from "./unroll/pattern";
 export type { Proof } from "./unroll/proof";
+export { rolledPoint } from "./unroll/rolledPoint";
 export type { Station } from "./unroll/stations";
 
 export { adequacy, CUSTOMARY_COUNTS, type Adequacy } from "./inspect/adequacy";
