@@ -1,6 +1,7 @@
 // Pieces of line that follow one another, joined: dashes run on and corners are mitred.
 
 import { type Segment, type Vec2, reverseSegment } from "../core/index";
+import { mergeSegments } from "./mergeSegments";
 
 export interface Chain {
   readonly segments: readonly Segment[];
@@ -12,8 +13,8 @@ export function chainsOf(pieces: readonly (readonly Segment[])[], noise: number)
   const waiting = pieces.filter((piece) => piece.length > 0);
   const chains: Chain[] = [];
   for (let piece = waiting.shift(); piece; piece = waiting.shift()) {
-    let segments = grow([...piece], waiting, noise);
-    segments = turned(grow(turned(segments), waiting, noise));
+    const forward = grow([...piece], waiting, noise);
+    const segments = mergeSegments(turned(grow(turned(forward), waiting, noise)), noise);
     const [first] = segments, last = segments.at(-1);
     const closed = first !== undefined && last !== undefined && meet(first.from, last.to, noise) && (segments.length > 1 || first.kind !== "line");
     chains.push({ segments, closed });

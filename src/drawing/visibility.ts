@@ -10,16 +10,26 @@ export type Sight = "visible" | "hidden" | "covered";
 /** Elements whose cosine towards the viewer is no less than this are on the near side or the contour. */
 const CONTOUR = -1e-9;
 
+export interface Appearance {
+  readonly sight: Sight;
+  /** Distance in mm, along the element, from the nearest end of the near wall's kept stretches: nothing changes nearer than this. */
+  readonly margin: number;
+}
+
 /**
  * How the point at (theta, z) of the wall appears in a broadside view. `noise` in mm: lines closer than this coincide.
  */
-export function sightOf(piece: Piece, view: Broadside, theta: number, z: number, noise: number): Sight {
-  if (Math.cos(theta - view.facing) >= CONTOUR) return "visible";
+export function appearanceOf(piece: Piece, view: Broadside, theta: number, z: number, noise: number): Appearance {
+  if (Math.cos(theta - view.facing) >= CONTOUR) return { sight: "visible", margin: Infinity };
   const { before, after } = keptAt(piece, 2 * view.facing + Math.PI - theta);
-  const sides = [before, after];
-  if (sides.some((stretches) => stretches.some(({ from, to }) => Math.abs(z - from) <= noise || Math.abs(z - to) <= noise))) {
-    return "covered";
+  let margin = Infinity;
+  let standing = 0;
+  for (const stretches of [before, after]) {
+    for (const { from, to } of stretches) {
+      margin = Math.min(margin, Math.abs(z - from), Math.abs(z - to));
+      if (z > from && z < to) standing++;
+    }
   }
-  const standing = sides.filter((stretches) => stretches.some(({ from, to }) => z > from && z < to)).length;
-  return standing === 2 ? "hidden" : standing === 1 ? "covered" : "visible";
+  if (margin <= noise || standing === 1) return { sight: "covered", margin };
+  return { sight: standing === 2 ? "hidden" : "visible", margin };
 }
