@@ -1,7 +1,7 @@
 import { memo } from "react";
 import type { Item, TextItem } from "../../drawing/display";
 import { PENS, type PenName } from "../../drawing/pens";
-import { arrowheadData, pathData } from "../../output/svg/pathData";
+import { arrowheadData, pathData, surfaceData } from "../../output/svg/pathData";
 import { textAttributes } from "../../output/svg/textAttributes";
 
 /** One item of a display list as SVG. Width and dash come from the pen table; the style sheet gives each role its ink. */
@@ -15,6 +15,8 @@ export const ItemView = memo(function ItemView({ item }: { item: Item }) {
       return <TextView item={item} />;
     case "arrowhead":
       return <path d={arrowheadData(item)} className={`${roleClass(item.pen)} solid`} />;
+    case "surface":
+      return <path d={surfaceData(item)} fillRule="evenodd" className={`surface-${item.side}`} />;
     case "group":
       return <GroupView item={item} />;
   }

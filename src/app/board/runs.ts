@@ -18,5 +18,5 @@ export function runsByClause(items: readonly Item[]): Run[] {
 }
 
 function clauseOf(item: Item): string | null {
-  return item.kind === "group" ? null : (item.ref?.clause ?? null);
+  return item.kind === "group" || item.kind === "surface" ? null : (item.ref?.clause ?? null);
 }

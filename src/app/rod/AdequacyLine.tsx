@@ -6,6 +6,9 @@ import { change } from "../store/store";
 import { words } from "../words/interface";
 import { directionOf } from "./rows";
 
+/** One more station is offered when it leaves less than this share of the stray. */
+const worthwhile = 0.75;
+
 interface Props {
   readonly adequacy: Adequacy;
   readonly piece: Piece;
@@ -17,7 +20,7 @@ export function AdequacyLine({ adequacy, piece, format }: Props) {
   const tolerance = useSettings((settings) => settings.tolerance);
   const [before, after] = sentence(adequacy, piece, tolerance, format);
   const { oneExtra } = adequacy;
-  const offer = oneExtra && adequacy.deviation > tolerance ? oneExtra : null;
+  const offer = oneExtra && adequacy.deviation > tolerance && oneExtra.deviation < worthwhile * adequacy.deviation ? oneExtra : null;
   const angle = offer ? directionOf(offer.theta) : 0;
   return (
     <p className="adequacy">

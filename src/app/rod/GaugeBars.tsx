@@ -1,8 +1,8 @@
 import type { Adequacy } from "../../core/index";
 
-/** Height of a bar that reaches the tolerance, and the most a bar may rise. */
-const atTolerance = 9;
+/** Height of the tallest bar; a tolerance that is kept stands at under half of it. */
 const most = 22;
+const leastScale = 5;
 
 interface Props {
   readonly adequacy: Adequacy;
@@ -16,17 +16,19 @@ interface Props {
 /** How far a smooth curve strays between stations: bars standing on the rod, filled where they pass the tolerance. */
 export function GaugeBars({ adequacy, tolerance, girth, first, last, base }: Props) {
   const perMm = (last - first) / girth;
+  // Square-root scale: a small stray is still seen beside a large one.
+  const top = Math.max(tolerance * leastScale, ...adequacy.perSpan.map((span) => span.deviation));
+  const rise = (deviation: number) => most * Math.sqrt(deviation / top);
   return (
     <g className="gauge">
       {adequacy.perSpan.map(({ from, to, deviation }, i) => {
-        // Square-root scale: a small stray is still seen beside a large one.
-        const height = Math.min(most, atTolerance * Math.sqrt(deviation / tolerance));
+        const height = rise(deviation);
         if (!(height >= 0.75)) return null;
         const left = first + from * perMm;
         const width = Math.max(1, (to - from) * perMm - 4);
         return <rect key={i} className={deviation > tolerance ? "over" : "under"} x={left + 2} y={base - height} width={width} height={height} />;
       })}
-      <line x1={first} x2={last} y1={base - atTolerance} y2={base - atTolerance} />
+      <line x1={first} x2={last} y1={base - rise(tolerance)} y2={base - rise(tolerance)} />
     </g>
   );
 }

@@ -39,10 +39,8 @@ function RodOf({ piece }: { piece: NonNullable<ReturnType<typeof selectPiece>> }
         <Readout piece={piece} format={format} />
         <RodScale box={scale} piece={piece} layout={layout} width={width} adequacy={adequacy} tolerance={tolerance} valueText={readoutText(piece, station, format)} />
       </div>
-      <div className="rod-words">
-        <AdequacyLine adequacy={adequacy} piece={piece} format={format} />
-        <TableVerbs piece={piece} rows={rows} />
-      </div>
+      <AdequacyLine adequacy={adequacy} piece={piece} format={format} />
+      <TableVerbs piece={piece} rows={rows} />
       <StationTable piece={piece} rows={rows} layout={layout} />
     </section>
   );

@@ -65,7 +65,7 @@ export function RodScale({ box, piece, layout, width, adequacy, tolerance, value
 function Ticks({ piece, layout }: { piece: Piece; layout: RodLayout }) {
   return piece.stations.map((station, i) => {
     const x = layout.ticks[i] ?? 0;
-    const numbered = i % layout.numbered === 0 || i === piece.stations.length - 1;
+    const numbered = layout.numbered[i] ?? false;
     return (
       <g key={i} className={`tick tick-${station.mark}`}>
         <line x1={x} x2={x} y1={top} y2={top + (numbered ? 8 : 5)} />

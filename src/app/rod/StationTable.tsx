@@ -18,7 +18,7 @@ export const StationTable = memo(function StationTable({ piece, rows, layout }: 
   useColumnInHand(box);
   return (
     <div className="station-table" ref={box} tabIndex={0} role="region" aria-label={words.table.caption}>
-      <table style={{ width: layout.left + layout.column * piece.stations.length }} data-fits={layout.fits || undefined}>
+      <table style={{ width: layout.left + layout.column * piece.stations.length }} data-fits={layout.fits || undefined} data-dense={layout.dense || undefined}>
         <caption className="unseen">{words.table.caption}</caption>
         <colgroup>
           <col style={{ width: layout.left }} />

@@ -30,7 +30,7 @@ export function TableVerbs({ piece, rows }: Props) {
     saveText(fileName(title, "csv"), "text/csv", stationCsv(piece, { separator: comma ? ";" : ",", decimal: comma ? "," : ".", places }));
   };
   return (
-    <span className="table-verbs">
+    <p className="table-verbs">
       <span role="status">{said}</span>
       <button type="button" className="verb" onClick={copy}>
         {words.copy}
@@ -38,7 +38,7 @@ export function TableVerbs({ piece, rows }: Props) {
       <button type="button" className="verb" onClick={() => void save()}>
         {words.csv}
       </button>
-    </span>
+    </p>
   );
 }
 

@@ -11,28 +11,53 @@ export interface RodLayout {
   readonly fits: boolean;
   /** x of every station on the rod. */
   readonly ticks: readonly number[];
-  /** Every so-manieth station is numbered on the rod. */
-  readonly numbered: number;
+  /** Whether the figures are set a size smaller to stand under the rod. */
+  readonly dense: boolean;
+  /** Which stations have room for their number on the rod. */
+  readonly numbered: readonly boolean[];
 }
 
 const nameColumn = 118;
-const leastColumn = 46;
-const numberWidth = 24;
 const narrow = 640;
+
+/** Width of a figure and of the space beside a cell, in the usual size and a size smaller. */
+const usual = { figure: 8.5, space: 10 };
+const small = { figure: 7.8, space: 5 };
+
+/** Room for a number on the rod, by its signs. */
+const numberWidth = (label: string) => 8 * label.length + 9;
 
 /** On a narrow screen the rod takes the whole width and the names of the rows stand in the scrolling table. */
 export function rodLayout(piece: Piece, width: number, cellCharacters: number): RodLayout {
   const count = piece.stations.length;
-  const least = Math.max(leastColumn, cellCharacters * 7 + 12);
-  const space = width - nameColumn - 8;
-  const fits = width >= narrow && count * least <= space;
-  const column = fits ? space / count : least;
+  const least = ({ figure, space }: typeof usual) => Math.max(38, cellCharacters * figure + space);
+  const space = (width - nameColumn - 8) / count;
+  const fits = width >= narrow && least(small) <= space;
+  const column = fits ? space : least(usual);
   const first = fits ? nameColumn + column / 2 : 18;
   const last = fits ? nameColumn + column * (count - 0.5) : Math.max(first + 1, width - 18);
   const perMm = (last - first) / piece.form.girth;
   const ticks = piece.stations.map((station) => first + station.girth * perMm);
-  const numbered = Math.max(1, Math.ceil((numberWidth * count) / (last - first)));
-  return { column, left: nameColumn, fits, ticks, numbered };
+  return { column, left: nameColumn, fits, dense: fits && space < least(usual), ticks, numbered: numberedTicks(piece, ticks) };
+}
+
+/** Both ends first, then even stations as regularly as they fit, then others where room is left. */
+function numberedTicks({ stations }: Piece, ticks: readonly number[]): boolean[] {
+  const numbered = stations.map(() => false);
+  const taken: { from: number; to: number }[] = [];
+  const take = (i: number) => {
+    const x = ticks[i] ?? 0;
+    const half = numberWidth(stations[i]?.label ?? "") / 2;
+    if (taken.some(({ from, to }) => x - half < to && x + half > from)) return;
+    taken.push({ from: x - half, to: x + half });
+    numbered[i] = true;
+  };
+  const even = stations.flatMap((station, i) => (station.mark === "even" ? [i] : []));
+  const room = numberWidth(String(even.length)) / (((ticks.at(-1) ?? 0) - (ticks[0] ?? 0)) / even.length);
+  const every = [1, 2, 3, 5, 10, 15, 20, 30, 60].find((step) => step >= room) ?? 90;
+  const others = every === 1 ? stations.keys() : [];
+  for (const i of [0, stations.length - 1, ...even.filter((_, k) => k % every === 0), ...others]) take(i);
+  return numbered;
 }
 
 /** The station nearest to this x on the rod. */

@@ -12,8 +12,8 @@ export const panelWords = {
     auto: "Smallest that holds it",
     one: (paper: string, way: string) => `One sheet of ${paper}, ${way}.`,
     tiles: (count: number, paper: string) => `${count} sheets of ${paper}, to be joined along their marks.`,
-    portrait: "upright",
-    landscape: "across",
+    portrait: "portrait",
+    landscape: "landscape",
     cautions: [
       "In the print dialog set scale to 100 % (actual size) and margins to none.",
       "Measure the 100 mm ruler on the sheet before cutting.",

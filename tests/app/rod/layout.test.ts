@@ -20,7 +20,9 @@ test("rodLayout keeps the rod within the width however many stations there are, 
   expect(layout.fits).toBe(false);
   expect(Math.min(...layout.ticks)).toBeGreaterThanOrEqual(0);
   expect(Math.max(...layout.ticks)).toBeLessThanOrEqual(390);
-  expect(layout.numbered).toBeGreaterThan(10);
+  const numbered = layout.ticks.filter((_, i) => layout.numbered[i]);
+  numbered.slice(1).forEach((x, i) => expect(x - (numbered[i] ?? 0)).toBeGreaterThan(20));
+  expect(layout.numbered.at(-1)).toBe(true);
 });
 
 test("nearestTick is the station closest to the pointer", () => {
