@@ -25,6 +25,8 @@ export function boundsOfItem(item: Item): Box {
       const { tip, direction, length } = item;
       return boxOfPoints([tip, { x: tip.x - length * Math.cos(direction), y: tip.y - length * Math.sin(direction) }]);
     }
+    case "surface":
+      return boxOfPoints(item.loops.flat());
     case "group":
       return item.clip;
   }

@@ -56,6 +56,14 @@ export interface ArrowheadItem {
   readonly ref?: Ref;
 }
 
+/** The surface of the sheet, filled: it covers what was drawn before it, and by its tone tells which side it shows. */
+export interface SurfaceItem {
+  readonly kind: "surface";
+  readonly side: "inside" | "outside";
+  /** Closed chains of corners; a place inside an even number of them is open. */
+  readonly loops: readonly (readonly Vec2[])[];
+}
+
 /** Items moved together and shown only inside a window. */
 export interface GroupItem {
   readonly kind: "group";
@@ -65,4 +73,4 @@ export interface GroupItem {
   readonly items: readonly Item[];
 }
 
-export type Item = PathItem | CircleItem | TextItem | ArrowheadItem | GroupItem;
+export type Item = PathItem | CircleItem | TextItem | ArrowheadItem | SurfaceItem | GroupItem;

@@ -16,6 +16,8 @@ export function moveItem(item: Item, by: Vec2): Item {
       return { ...item, at: move(item.at) };
     case "arrowhead":
       return { ...item, tip: move(item.tip) };
+    case "surface":
+      return { ...item, loops: item.loops.map((loop) => loop.map(move)) };
     case "group":
       return { ...item, move: move(item.move), clip: moveBox(item.clip, by) };
   }

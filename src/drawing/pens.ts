@@ -36,6 +36,7 @@ export const PENS = {
   projection: { width: NARROW, dash: [], role: "construction" },
   dimension: { width: NARROW, dash: [], role: "annotation" },
   "station in hand": { width: WIDE, dash: [], role: "in hand" },
+  "hidden station in hand": { width: NARROW, dash: [DASH, GAP], role: "in hand" },
   "true length": { width: WIDE, dash: [], role: "true length" },
   lettering: { width: 0.35, dash: [], role: "annotation" },
   frame: { width: FRAME, dash: [], role: "sheet" },

@@ -1,7 +1,7 @@
 // Path items and arrowheads as the `d` of an SVG path. The sheet's y runs up, SVG's down: y changes its sign, nothing else.
 
 import { type Segment, type Vec2, arcSweep, segmentPoint } from "../../core/index";
-import type { ArrowheadItem, PathItem } from "../../drawing/display";
+import type { ArrowheadItem, PathItem, SurfaceItem } from "../../drawing/display";
 import { roundNumber } from "./roundNumber";
 
 /** Half the width of an arrowhead over its length: about 15 degrees in all. */
@@ -22,6 +22,11 @@ export function arrowheadData({ tip, direction, length }: ArrowheadItem): string
     x: tip.x - length * cos - side * length * ARROW_HALF_WIDTH * sin, y: tip.y - length * sin + side * length * ARROW_HALF_WIDTH * cos,
   });
   return `M${pair(tip)}L${pair(corner(1))}L${pair(corner(-1))}Z`;
+}
+
+/** The `d` attribute of a surface's loops, to be filled by the even-odd rule. */
+export function surfaceData({ loops }: SurfaceItem): string {
+  return loops.map((loop) => `M${loop.map(pair).join("L")}Z`).join("");
 }
 
 function step(segment: Segment): string {

@@ -19,6 +19,9 @@ const HUES: Readonly<Record<Pen["role"], string>> = {
   part: INK, construction: "#4a5a6a", annotation: INK, "in hand": "#d55e00", "true length": "#0072b2", sheet: INK,
 };
 
+/** Tones of the two sides of the sheet, both opaque; the inside lies in shadow. */
+const TONES = { inside: "#d9d9d9", outside: "#ffffff" } as const;
+
 /** "visible edge" becomes "pen-visible-edge". */
 export function penClass(pen: PenName): string {
   return `pen-${pen.replaceAll(" ", "-")}`;
@@ -38,4 +41,9 @@ export function penAttributes(pen: PenName, colour = true): PenAttributes {
 export function inkAttributes(pen: PenName, colour = true): PenAttributes {
   const { role }: Pen = PENS[pen];
   return { class: penClass(pen), fill: colour ? HUES[role] : INK, stroke: "none" };
+}
+
+/** Presentation attributes of the surface that shows this side of the sheet. */
+export function surfaceAttributes(side: "inside" | "outside"): Omit<PenAttributes, "stroke"> & { readonly "fill-rule": "evenodd" } {
+  return { class: `surface-${side}`, fill: TONES[side], "fill-rule": "evenodd" };
 }

@@ -2,8 +2,8 @@
 
 import type { Box } from "../../drawing/box";
 import type { CircleItem, GroupItem, Item, Ref, TextItem } from "../../drawing/display";
-import { arrowheadData, pathData } from "./pathData";
-import { type PenAttributes, inkAttributes, penAttributes } from "./penAttributes";
+import { arrowheadData, pathData, surfaceData } from "./pathData";
+import { type PenAttributes, inkAttributes, penAttributes, surfaceAttributes } from "./penAttributes";
 import { roundNumber } from "./roundNumber";
 import { textAttributes } from "./textAttributes";
 import { viewBox } from "./viewBox";
@@ -40,6 +40,8 @@ function element(item: Item, colour: boolean, clips: Box[]): string {
       return `<path ${attributes({ ...inkAttributes(item.pen, colour), ...refAttributes(item.ref), d: arrowheadData(item) })}/>`;
     case "text":
       return text(item, inkAttributes(item.pen, colour));
+    case "surface":
+      return `<path ${attributes({ ...surfaceAttributes(item.side), d: surfaceData(item) })}/>`;
     case "group":
       return group(item, colour, clips);
   }
