@@ -3,10 +3,16 @@
 
 import type { Owner } from "./owner";
 
-/** A half-space bounded by z = height + slope · ρ cos(θ - direction), ρ the distance from the axis. */
-export interface PlaneCutter {
-  readonly kind: "plane";
+/** What every cutter says: whose edges it makes, and on which surface its cut is found. */
+interface CutterBase {
   readonly owner: Owner;
+  /** Radius in mm of the surface on which the cut is found: an element is met at this distance from the axis. */
+  readonly radius: number;
+}
+
+/** A half-space bounded by z = height + slope · ρ cos(θ - direction), ρ the distance from the axis. */
+export interface PlaneCutter extends CutterBase {
+  readonly kind: "plane";
   readonly height: number;
   readonly slope: number;
   /** Where the plane is highest. */
@@ -15,9 +21,8 @@ export interface PlaneCutter {
 }
 
 /** A closed outline in (t, z), moved along its direction through the depths [near, far] from the axis, outward positive. */
-export interface SweepCutter {
+export interface SweepCutter extends CutterBase {
   readonly kind: "sweep";
-  readonly owner: Owner;
   readonly direction: number;
   readonly reaches: readonly Reach[];
   readonly depth: readonly [number, number];

@@ -11,7 +11,8 @@ const FACTOR_NOISE = 4e-15;
  * Height z in mm at which the element at θ meets the face. Beyond the end of a circle's reach the height of its
  * upright tangent is given (the continuous extension), so that the ends of an edge are exact.
  */
-export function faceHeight(cutter: Cutter, face: number, radius: number, theta: number): number {
+export function faceHeight(cutter: Cutter, face: number, theta: number): number {
+  const { radius } = cutter;
   const psi = theta - cutter.direction;
   if (cutter.kind === "plane") return cutter.height + cutter.slope * radius * Math.cos(psi);
   const reach = reachAt(cutter.reaches, face);
@@ -20,11 +21,13 @@ export function faceHeight(cutter: Cutter, face: number, radius: number, theta: 
 }
 
 /**
- * The direction of the edge in the unrolled plane, towards growing θ: (ds, dz), not of unit length, never zero.
+ * The direction of the edge on the unrolled surface of the cutter's radius, towards growing θ: (ds, dz), not of unit
+ * length, never zero.
  * For a circle it comes from the gradient of (t - t0)² + (z - z0)² = ρ²; where that vanishes (the upright tangent lies
  * on the contour of the pipe) from the second order: dz/ds = ±√(ρ / r), away from or towards the crossing.
  */
-export function faceTangent(cutter: Cutter, face: number, radius: number, theta: number, towards: 1 | -1): { ds: number; dz: number } {
+export function faceTangent(cutter: Cutter, face: number, theta: number, towards: 1 | -1): { ds: number; dz: number } {
+  const { radius } = cutter;
   const psi = theta - cutter.direction;
   if (cutter.kind === "plane") return { ds: 1, dz: -cutter.slope * Math.sin(psi) };
   const reach = reachAt(cutter.reaches, face);

@@ -23,8 +23,9 @@ type FaceEquation =
   | { readonly kind: "flat"; readonly height: TrigPolynomial }
   | { readonly kind: "round"; readonly across: TrigPolynomial; readonly centre: number; readonly radius: number };
 
-/** The faces of a cutter on a pipe of `radius` that reach the pipe. */
-export function facesOf(cutter: Cutter, radius: number): Face[] {
+/** The faces of a cutter that reach the surface of its radius. */
+export function facesOf(cutter: Cutter): Face[] {
+  const { radius } = cutter;
   if (cutter.kind === "plane") {
     const swing = cutter.slope * radius;
     const height = trigLinear(cutter.height, swing * Math.cos(cutter.direction), swing * Math.sin(cutter.direction));
@@ -52,21 +53,21 @@ export function facesOf(cutter: Cutter, radius: number): Face[] {
  * Angles in [0, 2π) where the two faces have the same height, to rounding; a tangency may come twice about 1e-8 apart.
  * `size` (mm) is the measure for noise.
  */
-export function meetingAngles(a: Face, b: Face, radius: number, size: number): number[] {
+export function meetingAngles(a: Face, b: Face, size: number): number[] {
   const noise = ROOT_NOISE * size;
   if (a.low > b.high + noise || b.low > a.high + noise) return [];
   const meets = (theta: number): boolean =>
-    onFace(a, radius, theta, noise) && onFace(b, radius, theta, noise) &&
-    Math.abs(faceHeight(a.cutter, a.face, radius, theta) - faceHeight(b.cutter, b.face, radius, theta)) <= 100 * noise;
+    onFace(a, theta, noise) && onFace(b, theta, noise) &&
+    Math.abs(faceHeight(a.cutter, a.face, theta) - faceHeight(b.cutter, b.face, theta)) <= 100 * noise;
   return trigRoots(meetingEquation(a.equation, b.equation, size)).filter(meets);
 }
 
-function onFace({ cutter, face }: Face, radius: number, theta: number, noise: number): boolean {
+function onFace({ cutter, face }: Face, theta: number, noise: number): boolean {
   if (cutter.kind === "plane") return true;
   const reach = cutter.reaches[face];
   const psi = theta - cutter.direction;
-  const t = radius * Math.sin(psi);
-  const depth = radius * Math.cos(psi);
+  const t = cutter.radius * Math.sin(psi);
+  const depth = cutter.radius * Math.cos(psi);
   return reach !== undefined && t >= reach.from - noise && t <= reach.to + noise &&
     depth >= cutter.depth[0] - noise && depth <= cutter.depth[1] + noise;
 }
@@ -103,7 +104,8 @@ function circle(across: TrigPolynomial, riseSquared: TrigPolynomial, radius: num
 }
 
 /** Angles in [0, 2π) at which a sweep's own outline or depth begins, ends or turns: all its corners and upright tangents. */
-export function cornerAngles(cutter: Cutter, radius: number, size: number): number[] {
+export function cornerAngles(cutter: Cutter, size: number): number[] {
+  const { radius } = cutter;
   if (cutter.kind === "plane") return [];
   const angles: number[] = [];
   const across = new Set(cutter.reaches.flatMap(({ from, to }) => [from, to]));

@@ -7,8 +7,10 @@ import { reachesOf } from "./reach";
 
 /**
  * The solid swept by a closed outline in (t, z) mm, along `direction` (radians), from `near` to `far` mm off the axis
- * (outward positive, infinities allowed).
+ * (outward positive, infinities allowed), met on the surface of `radius` mm.
  */
-export function outlineCutter(outline: readonly (Line | Arc)[], direction: number, depth: readonly [number, number], owner: Owner): SweepCutter {
-  return { kind: "sweep", owner, direction, reaches: reachesOf(outline), depth };
+export function outlineCutter(
+  outline: readonly (Line | Arc)[], direction: number, depth: readonly [number, number], radius: number, owner: Owner,
+): SweepCutter {
+  return { kind: "sweep", owner, radius, direction, reaches: reachesOf(outline), depth };
 }

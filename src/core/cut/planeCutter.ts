@@ -3,7 +3,7 @@
 import type { PlaneCutter } from "./cutter";
 import type { Owner } from "./owner";
 
-/** Where a plane is placed: `angle` from square in radians, [0, π/2); highest at `direction`; `height` in mm of the named place on a pipe of `radius`. */
+/** Where a plane is placed: `angle` from square in radians, [0, π/2); highest at `direction`; `height` in mm of the named place on the surface of `radius` mm. */
 export interface PlanePlace {
   readonly angle: number;
   readonly direction: number;
@@ -17,5 +17,5 @@ export function planeCutter(place: PlanePlace, radius: number, removes: "above" 
   if (!(angle >= 0 && angle < Math.PI / 2)) throw new RangeError(`invalid angle: ${angle}; not in [0, π/2)`);
   const slope = Math.tan(angle);
   const toAxis = { axis: 0, low: slope * radius, high: -slope * radius }[at];
-  return { kind: "plane", owner, height: height + toAxis, slope, direction, removes };
+  return { kind: "plane", owner, radius, height: height + toAxis, slope, direction, removes };
 }

@@ -15,23 +15,23 @@ export interface RemovedStretch {
  * The stretches of the element at θ inside `cutter` (its number in the piece is `index`), from low to high.
  * θ must not run along the cutter's edge: there the answer jumps, ask on both sides.
  */
-export function removedStretches(cutter: Cutter, index: number, radius: number, theta: number): RemovedStretch[] {
-  if (cutter.kind === "sweep") return sweepStretches(cutter, index, radius, theta);
-  const z = faceHeight(cutter, 0, radius, theta);
+export function removedStretches(cutter: Cutter, index: number, theta: number): RemovedStretch[] {
+  if (cutter.kind === "sweep") return sweepStretches(cutter, index, theta);
+  const z = faceHeight(cutter, 0, theta);
   const face = { cutter: index, face: 0 };
   return cutter.removes === "above"
     ? [{ from: z, to: Infinity, fromFace: face, toFace: null }]
     : [{ from: -Infinity, to: z, fromFace: null, toFace: face }];
 }
 
-function sweepStretches(cutter: SweepCutter, index: number, radius: number, theta: number): RemovedStretch[] {
+function sweepStretches(cutter: SweepCutter, index: number, theta: number): RemovedStretch[] {
   const psi = theta - cutter.direction;
-  const depth = radius * Math.cos(psi);
+  const depth = cutter.radius * Math.cos(psi);
   if (depth < cutter.depth[0] || depth > cutter.depth[1]) return [];
-  const t = radius * Math.sin(psi);
+  const t = cutter.radius * Math.sin(psi);
   const crossings: { z: number; face: FaceRef }[] = [];
   cutter.reaches.forEach((reach, face) => {
-    if (t >= reach.from && t < reach.to) crossings.push({ z: faceHeight(cutter, face, radius, theta), face: { cutter: index, face } });
+    if (t >= reach.from && t < reach.to) crossings.push({ z: faceHeight(cutter, face, theta), face: { cutter: index, face } });
   });
   crossings.sort((a, b) => a.z - b.z);
   const stretches: RemovedStretch[] = [];

@@ -3,8 +3,8 @@
 import type { Cutter } from "./cutter";
 
 /** Angles θ (radians, any turn) where the height of the face turns, whether or not its outline reaches so far. */
-export function turningAngles(cutter: Cutter, face: number, radius: number): number[] {
-  const { direction } = cutter;
+export function turningAngles(cutter: Cutter, face: number): number[] {
+  const { direction, radius } = cutter;
   if (cutter.kind === "plane") return cutter.slope === 0 ? [] : [direction, direction + Math.PI];
   const reach = cutter.reaches[face];
   if (!reach || (reach.kind === "line" && reach.slope === 0)) return [];

@@ -89,7 +89,7 @@ function enoughStations(piece: Piece, end: "top" | "bottom", edge: readonly Vec2
 function bestExtra(piece: Piece, end: "top" | "bottom", edge: readonly Vec2[], worst: Worst): Adequacy["oneExtra"] {
   const { form, cutters, trimmed, pattern, stations } = piece;
   const own = pattern.seam + (pattern.towards * worst.point.x) / form.radius;
-  const critical = criticalPlaces(form, cutters, trimmed.edges, pattern.seam);
+  const critical = criticalPlaces(cutters, trimmed.edges, pattern.seam);
   const count = stations.filter(({ mark }) => mark === "even").length;
   const extras = stations.flatMap(({ mark, theta }) => (mark === "critical" || mark === "added" ? [theta] : []));
   const places = [own, ...critical].filter((place, i, all) => all.findIndex((other) => angleBetween(other, place) < 1e-6) === i);

@@ -18,7 +18,7 @@ export function trueEnd(piece: Piece, end: "top" | "bottom"): Vec2[] {
     const parts = Math.max(LEAST, Math.ceil((POINTS * turn) / (2 * Math.PI)));
     for (let i = 0; i <= parts; i++) {
       const theta = span.from + (turn * (1 - Math.cos((Math.PI * i) / parts))) / 2;
-      const ends = endHeights(form, cutters, span, theta);
+      const ends = endHeights(cutters, span, theta);
       if (ends) points.push({ x: girthAt(pattern, form.radius, theta), y: ends[end] });
     }
   }

@@ -8,11 +8,11 @@ import { outlineCutter } from "../cut/outlineCutter";
 import type { Owner } from "../cut/owner";
 import type { OpeningCut, Outline } from "../job/job";
 
-/** The solid an opening takes away. "near" begins at the axis: it never reaches the far wall. */
-export function openingCutter(cut: OpeningCut, owner: Owner): SweepCutter {
+/** The solid an opening takes away, met on the surface of `radius` mm. "near" begins at the axis: it never reaches the far wall. */
+export function openingCutter(cut: OpeningCut, radius: number, owner: Owner): SweepCutter {
   const centre = { x: cut.offset, y: cut.height };
   const depth = cut.through === "both" ? ([-Infinity, Infinity] as const) : ([0, Infinity] as const);
-  return outlineCutter(openingOutline(cut.outline, centre), radians(cut.direction), depth, owner);
+  return outlineCutter(openingOutline(cut.outline, centre), radians(cut.direction), depth, radius, owner);
 }
 
 /** The closed outline, anticlockwise, in mm, x to the right as seen from outside, y along the axis. */

@@ -6,7 +6,7 @@ import type { Piece } from "./pipePiece";
 
 /** The point of an edge at u in [0, 1], exact: θ in radians, z in mm. Edges are smooth in u. */
 export function edgePoint(piece: Piece, edge: Edge, u: number): { theta: number; z: number } {
-  return pointOfEdge(piece.form, piece.cutters, edge, u);
+  return pointOfEdge(piece.cutters, edge, u);
 }
 
 /**

@@ -17,8 +17,8 @@ export interface PipeCutters {
 /** The cutters of a pipe and what is wrong with its cuts; a cut with a problem is left out. */
 export function pipeCutters(pipe: Pipe, cuts: readonly Cut[]): PipeCutters {
   const cutters: Cutter[] = [
-    { kind: "plane", owner: { kind: "bottom" }, height: 0, slope: 0, direction: 0, removes: "below" },
-    { kind: "plane", owner: { kind: "top" }, height: pipe.length, slope: 0, direction: 0, removes: "above" },
+    { kind: "plane", owner: { kind: "bottom" }, radius: pipe.radius, height: 0, slope: 0, direction: 0, removes: "below" },
+    { kind: "plane", owner: { kind: "top" }, radius: pipe.radius, height: pipe.length, slope: 0, direction: 0, removes: "above" },
   ];
   const problems: Problem[] = [];
   cuts.forEach((cut, index) => {
@@ -32,7 +32,7 @@ export function pipeCutters(pipe: Pipe, cuts: readonly Cut[]): PipeCutters {
 
 function cutterOf(cut: Cut, pipe: Pipe, index: number): Cutter | Problem {
   const owner = { kind: "cut", index, id: cut.id } as const;
-  if (cut.kind === "opening") return openingCutter(cut, owner);
+  if (cut.kind === "opening") return openingCutter(cut, pipe.radius, owner);
   if (cut.kind === "shaped") return shapedCutter(cut, pipe, `part.cuts.${index}`, owner);
   const place = { angle: radians(cut.angle), direction: radians(cut.direction), at: cut.at, height: cut.height };
   return planeCutter(place, pipe.radius, cut.end === "top" ? "above" : "below", owner);

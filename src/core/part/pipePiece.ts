@@ -38,7 +38,7 @@ export function pipePiece(job: Job, tolerance: number): PipePiece {
   const towards = development.face === "outside" ? 1 : -1;
   const stations = stationsOf(form, cutters, trimmed.spans, {
     seam, count: development.stations, towards, added: development.extra.map(radians),
-    critical: development.critical ? criticalPlaces(form, cutters, trimmed.edges, seam) : [],
+    critical: development.critical ? criticalPlaces(cutters, trimmed.edges, seam) : [],
   });
   const pattern = unrollPipe(form, cutters, trimmed, towards, tolerance);
   const piece: Piece = { name: "pipe", form, cutters, trimmed, stations, pattern };

@@ -24,7 +24,7 @@ export function shapedCutter(cut: ShapedCut, pipe: Pipe, field: string, owner: O
     const [first, second] = crossing;
     return { code: "profile-crosses-itself", field: path, detail: { first, second } };
   }
-  return outlineCutter(closed(chain, cut.end, reach), radians(cut.direction), [-Infinity, Infinity], owner);
+  return outlineCutter(closed(chain, cut.end, reach), radians(cut.direction), [-Infinity, Infinity], pipe.radius, owner);
 }
 
 /** A place surely outside the pipe and the chain: |x| < across, low < y < high. */

@@ -26,8 +26,8 @@ export function componentCount(pipe: Pipe, cutters: readonly Cutter[], spans: re
     const next = (k + 1) % spans.length;
     const after = spans[next];
     if (!after || (next === k && spans.length === 1)) return;
-    const ended = stretchesOn(pipe, cutters, span, span.to);
-    const begun = stretchesOn(pipe, cutters, after, after.from);
+    const ended = stretchesOn(cutters, span, span.to);
+    const begun = stretchesOn(cutters, after, after.from);
     ended.forEach((a, i) => begun.forEach((b, j) => {
       if (Math.min(a.to, b.to) - Math.max(a.from, b.from) <= noise) return;
       const one = root((firsts[k] ?? 0) + i);

@@ -40,7 +40,7 @@ export function linksOf(pipe: Pipe, cutters: readonly Cutter[], spans: readonly 
     if (start && end) span.stretches.forEach((_, i) => links.push(...alongFaces(cutters, span, start, end, i)));
   });
   for (const border of borders) {
-    const ownerAt = (z: number): Owner => (border.seam(z) ? { kind: "seam" } : ownerBeside(pipe, cutters, border.theta, z));
+    const ownerAt = (z: number): Owner => (border.seam(z) ? { kind: "seam" } : ownerBeside(cutters, border.theta, z));
     links.push(...alongElement(border, ownerAt));
   }
   return links;
@@ -52,8 +52,8 @@ function bordersOf(pipe: Pipe, cutters: readonly Cutter[], spans: readonly Span[
   return places.map((theta, k): Border => {
     const before = spans.at(k - 1);
     const after = spans[k] ?? spans[0];
-    const ended = before ? stretchesOn(pipe, cutters, before, theta) : [];
-    const begun = after ? stretchesOn(pipe, cutters, after, theta) : [];
+    const ended = before ? stretchesOn(cutters, before, theta) : [];
+    const begun = after ? stretchesOn(cutters, after, theta) : [];
     const nodes = nodesOf(pipe, cutters, theta, [...ended, ...begun]);
     const covers = (z: number) => ({ from, to }: Stretch) => from < z && to > z;
     return {
@@ -98,9 +98,9 @@ function alongElement(border: Border, ownerAt: (z: number) => Owner): Link[] {
 }
 
 /** The cutter that takes the point (θ, z) away on one side of the element only. */
-function ownerBeside(pipe: Pipe, cutters: readonly Cutter[], theta: number, z: number): Owner {
+function ownerBeside(cutters: readonly Cutter[], theta: number, z: number): Owner {
   const takes = (cutter: Cutter, index: number, at: number) =>
-    removedStretches(cutter, index, pipe.radius, at).some(({ from, to }) => z > from && z < to);
+    removedStretches(cutter, index, at).some(({ from, to }) => z > from && z < to);
   const owner = cutters.find((cutter, i) => takes(cutter, i, theta - BESIDE) !== takes(cutter, i, theta + BESIDE))?.owner;
   return owner ?? { kind: "seam" };
 }

@@ -61,6 +61,6 @@ function goesOn(pipe: Pipe, cutters: readonly Cutter[], last: Link, next: Link):
 function isThin(pipe: Pipe, cutters: readonly Cutter[], loop: readonly Edge[]): boolean {
   const [one, two] = loop;
   if (loop.length > 2 || !one || !two || !one.face || !two.face) return loop.length < 2;
-  const gap = edgePoint(pipe, cutters, one, 0.5).z - edgePoint(pipe, cutters, two, 0.5).z;
+  const gap = edgePoint(cutters, one, 0.5).z - edgePoint(cutters, two, 0.5).z;
   return Math.abs(gap) < ROOT_NOISE * pipeSize(pipe);
 }

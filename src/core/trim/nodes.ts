@@ -2,10 +2,10 @@
 
 import { ROOT_NOISE } from "../numeric/tolerance";
 import { type Pipe, pipeSize } from "../form/pipe";
-import { faceTangent } from "../cut/faceHeight";
 import type { Cutter, FaceRef } from "../cut/cutter";
+import { directionAlong } from "./edge";
 import type { Link } from "./links";
-import { type Stretch, cutterAt } from "./stretches";
+import type { Stretch } from "./stretches";
 
 /** An edge that leaves or reaches a node. */
 export interface Spoke {
@@ -50,7 +50,7 @@ function bestKnown(pipe: Pipe, cutters: readonly Cutter[], theta: number, cluste
   if (cluster.every(({ z }) => z === best)) return best;
   let least = Infinity;
   for (const { z, face } of cluster) {
-    const { ds, dz } = faceTangent(cutterAt(cutters, face), face.face, pipe.radius, theta, 1);
+    const { ds, dz } = directionAlong(pipe, cutters, face, theta, 1);
     const steepness = Math.abs(dz) / Math.hypot(ds, dz);
     if (steepness < least) {
       least = steepness;

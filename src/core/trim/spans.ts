@@ -36,20 +36,20 @@ export function spansOf(pipe: Pipe, cutters: readonly Cutter[], start: number): 
 function changePlaces(pipe: Pipe, cutters: readonly Cutter[], begin: number): number[] {
   const size = pipeSize(pipe);
   const angles = [begin];
-  for (const cutter of cutters) angles.push(...cornerAngles(cutter, pipe.radius, size));
-  const faces = cutters.map((cutter) => facesOf(cutter, pipe.radius));
+  for (const cutter of cutters) angles.push(...cornerAngles(cutter, size));
+  const faces = cutters.map(facesOf);
   faces.forEach((own, i) => {
-    for (let j = 0; j < i; j++) angles.push(...meetings(own, faces[j] ?? [], pipe.radius, size));
+    for (let j = 0; j < i; j++) angles.push(...meetings(own, faces[j] ?? [], size));
   });
   return distinctAngles(angles, ANGLE_NOISE);
 }
 
-function meetings(own: readonly Face[], other: readonly Face[], radius: number, size: number): number[] {
-  return own.flatMap((a) => other.flatMap((b) => meetingAngles(a, b, radius, size)));
+function meetings(own: readonly Face[], other: readonly Face[], size: number): number[] {
+  return own.flatMap((a) => other.flatMap((b) => meetingAngles(a, b, size)));
 }
 
 function boundedStretches(pipe: Pipe, cutters: readonly Cutter[], theta: number): BoundedStretch[] {
-  const removed = cutters.flatMap((cutter, index) => removedStretches(cutter, index, pipe.radius, theta));
+  const removed = cutters.flatMap((cutter, index) => removedStretches(cutter, index, theta));
   return keptBetween(removed, NOISE * pipeSize(pipe)).map(({ fromFace, toFace }) => ({ fromFace, toFace }));
 }
 

@@ -16,15 +16,15 @@ export interface Stretch {
 }
 
 /** The heights of a span's stretches on the element at θ (radians, any turn), from low to high. */
-export function stretchesOn(pipe: Pipe, cutters: readonly Cutter[], span: Span, theta: number): Stretch[] {
+export function stretchesOn(cutters: readonly Cutter[], span: Span, theta: number): Stretch[] {
   return span.stretches.map(({ fromFace, toFace }) => ({
-    from: heightOn(pipe, cutters, fromFace, theta), to: heightOn(pipe, cutters, toFace, theta), fromFace, toFace,
+    from: heightOn(cutters, fromFace, theta), to: heightOn(cutters, toFace, theta), fromFace, toFace,
   }));
 }
 
 /** The height of a face on the element at θ. @throws RangeError when there is no such cutter. */
-export function heightOn(pipe: Pipe, cutters: readonly Cutter[], face: FaceRef, theta: number): number {
-  return faceHeight(cutterAt(cutters, face), face.face, pipe.radius, theta);
+export function heightOn(cutters: readonly Cutter[], face: FaceRef, theta: number): number {
+  return faceHeight(cutterAt(cutters, face), face.face, theta);
 }
 
 /** The cutter a face belongs to. @throws RangeError when there is no such cutter. */
@@ -47,14 +47,14 @@ export function stretchesAround(
   const span = spanAt(spans, k);
   if (place - span.from < ANGLE_NOISE) return sides(k - 1, k);
   if (span.to - place < ANGLE_NOISE) return sides(k, k + 1);
-  const stretches = stretchesOn(pipe, cutters, span, theta);
+  const stretches = stretchesOn(cutters, span, theta);
   return { before: stretches, after: stretches };
 
   function sides(k0: number, k1: number) {
     const noise = ROOT_NOISE * pipeSize(pipe);
     return {
-      before: withoutTouching(stretchesOn(pipe, cutters, spanAt(spans, k0), theta), noise),
-      after: withoutTouching(stretchesOn(pipe, cutters, spanAt(spans, k1), theta), noise),
+      before: withoutTouching(stretchesOn(cutters, spanAt(spans, k0), theta), noise),
+      after: withoutTouching(stretchesOn(cutters, spanAt(spans, k1), theta), noise),
     };
   }
 }

@@ -15,7 +15,7 @@ export function surfaceArea(pipe: Pipe, cutters: readonly Cutter[], spans: reado
     // θ follows a half cosine wave, which takes the square-root ends out of the integrand.
     const kept = (wave: number): number => {
       const theta = span.from + half * (1 - Math.cos(wave));
-      const length = stretchesOn(pipe, cutters, span, theta).reduce((total, { from, to }) => total + to - from, 0);
+      const length = stretchesOn(cutters, span, theta).reduce((total, { from, to }) => total + to - from, 0);
       return length * half * Math.sin(wave);
     };
     return sum + pipe.radius * integrate(kept, 0, Math.PI, tolerance / spans.length / pipe.radius);

@@ -48,7 +48,7 @@ export function unrollPipe(pipe: Pipe, cutters: readonly Cutter[], trimmed: Trim
     const kind = pathArea(segments) >= 0 ? "outline" : "opening";
     return { kind, segments: towards > 0 ? segments : mirrored(segments, pipe.girth) };
   });
-  const heights = trimmed.edges.flatMap((edge) => edgeHeights(pipe, cutters, edge));
+  const heights = trimmed.edges.flatMap((edge) => edgeHeights(cutters, edge));
   const height: [number, number] = heights.length > 0 ? [Math.min(...heights), Math.max(...heights)] : [0, 0];
   return { girth: pipe.girth, height, loops, seam, towards, proof: proofOf(pipe, cutters, trimmed, seam, drawn) };
 }
@@ -56,7 +56,7 @@ export function unrollPipe(pipe: Pipe, cutters: readonly Cutter[], trimmed: Trim
 /** One edge as segments in growing θ to the right: a line along an element or level, else fitted cubics. */
 function flatEdge(pipe: Pipe, cutters: readonly Cutter[], edge: Edge, seam: number, tolerance: number): PatternSegment[] {
   const point = (u: number): Vec2 => {
-    const { theta, z } = edgePoint(pipe, cutters, edge, u);
+    const { theta, z } = edgePoint(cutters, edge, u);
     return { x: pipe.radius * (theta - seam), y: z };
   };
   if (!edge.face || isLevel(cutters, edge)) return [{ kind: "line", from: point(0), to: point(1), owner: edge.owner }];
@@ -76,8 +76,8 @@ function mirrored(segments: readonly PatternSegment[], girth: number): PatternSe
 }
 
 /** The heights among which an edge's least and greatest are: its ends and its turning places. */
-function edgeHeights(pipe: Pipe, cutters: readonly Cutter[], edge: Edge): number[] {
+function edgeHeights(cutters: readonly Cutter[], edge: Edge): number[] {
   const { face } = edge;
-  const turns = turningPlaces(pipe, cutters, edge);
-  return [...edge.z, ...turns.map((theta) => (face ? heightOn(pipe, cutters, face, theta) : edge.z[0]))];
+  const turns = turningPlaces(cutters, edge);
+  return [...edge.z, ...turns.map((theta) => (face ? heightOn(cutters, face, theta) : edge.z[0]))];
 }

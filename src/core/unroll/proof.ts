@@ -78,7 +78,7 @@ function rollBackError(pipe: Pipe, cutters: readonly Cutter[], seam: number, { e
   return segments.reduce((most, segment) => ROLL_BACK_PROBES.reduce((worst, u) => {
     const { x, y } = segmentPoint(segment, u);
     const theta = seam + x / pipe.radius;
-    const off = Math.abs(y - heightOn(pipe, cutters, face, theta)) * tangentAlong(pipe, cutters, face, theta, 1).x;
+    const off = Math.abs(y - heightOn(cutters, face, theta)) * tangentAlong(pipe, cutters, face, theta, 1).x;
     return Math.max(worst, off);
   }, most), 0);
 }

@@ -6,9 +6,8 @@ import { cleanAngle } from "../numeric/cleanAngle";
 import { ANGLE_NOISE, NOISE } from "../numeric/tolerance";
 import { type Pipe, pipeSize } from "../form/pipe";
 import type { Cutter } from "../cut/cutter";
-import { faceTangent } from "../cut/faceHeight";
+import { directionAlong } from "../trim/edge";
 import { type Span, spansOf } from "../trim/spans";
-import { cutterAt } from "../trim/stretches";
 import { endHeights } from "./endHeights";
 
 const BACK = Math.PI;
@@ -43,7 +42,7 @@ export function extremeElement(pipe: Pipe, endCutters: readonly Cutter[], which:
 /** Candidates of a span: both borders, the places where the length turns, and the whole span when it is level. */
 function extremesOf(pipe: Pipe, cutters: readonly Cutter[], span: Span): Extreme[] {
   const length = (theta: number): number => {
-    const ends = endHeights(pipe, cutters, span, theta);
+    const ends = endHeights(cutters, span, theta);
     return ends ? ends.top - ends.bottom : 0;
   };
   const places = Array.from({ length: PARTS + 1 }, (_, i) => span.from + ((span.to - span.from) * i) / PARTS);
@@ -60,8 +59,8 @@ function turningPlace(pipe: Pipe, cutters: readonly Cutter[], span: Span, from: 
     const first = span.stretches[0];
     const last = span.stretches.at(-1);
     if (!first || !last) return 0;
-    const low = faceTangent(cutterAt(cutters, first.fromFace), first.fromFace.face, pipe.radius, theta, 1);
-    const high = faceTangent(cutterAt(cutters, last.toFace), last.toFace.face, pipe.radius, theta, 1);
+    const low = directionAlong(pipe, cutters, first.fromFace, theta, 1);
+    const high = directionAlong(pipe, cutters, last.toFace, theta, 1);
     return high.dz * low.ds - low.dz * high.ds;
   };
   const [a, b] = [slope(from), slope(to)];
