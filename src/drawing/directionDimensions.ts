@@ -1,4 +1,5 @@
-// Directions off the cross of the circle: the angle from the front at which an opening or a cut stands, inside the circle.
+// Directions off the cross of the circle: the angle from the front at which an opening or a cut stands, inside the circle;
+// left out where the circle has no room for its figure.
 
 import type { Job, Piece } from "../core/index";
 import { boundsOfItem } from "./bounds";
@@ -11,6 +12,9 @@ import type { Metrics } from "./metrics";
 import type { Place } from "./place";
 import { arcStroke, stroke } from "./strokes";
 import { type EndOn, sheetAngle } from "./views";
+
+/** Places along the arc tried for its figure. */
+const PARTS = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9];
 
 /** Radii of the arc tried, as parts of the circle's. */
 const RADII = [0.6, 0.45, 0.75, 0.3, 0.85];
@@ -28,7 +32,8 @@ export function directionDimensions(
   });
   return turned.flatMap(({ id, direction }) => {
     for (const part of RADII) {
-      const items = directionArc(direction, { clause: `cut:${id}` }, piece.form.radius * place.scale * part, view, place, figures, metrics, space);
+      const room = piece.form.radius * place.scale - metrics.tick;
+      const items = directionArc(direction, { clause: `cut:${id}` }, part * room, room, view, place, figures, metrics, space);
       space.take(items);
       if (items.length > 0) return items;
     }
@@ -38,7 +43,7 @@ export function directionDimensions(
 
 /** Nothing when the figure finds no clear place at this radius. */
 function directionArc(
-  direction: number, ref: Ref, radius: number, view: EndOn, place: Place, figures: Figures, metrics: Metrics, space: ClearSpace,
+  direction: number, ref: Ref, radius: number, room: number, view: EndOn, place: Place, figures: Figures, metrics: Metrics, space: ClearSpace,
 ): Item[] {
   const turn = ((((direction % 360) + 360) % 360) * Math.PI) / 180;
   const from = sheetAngle(view, 0), to = sheetAngle(view, turn);
@@ -47,17 +52,28 @@ function directionArc(
   const arc = arcStroke("dimension", place.origin, radius, from, to, ref);
   const ahead = Math.sign(to - from) * (Math.PI / 2 - metrics.arrow / radius / 2);
   const head: Item = { kind: "arrowhead", pen: "dimension", tip: at(to, radius), direction: to + ahead, length: metrics.arrow, ref };
+  if (space.meetsFigures([ray, arc])) return [];
+  const candidates = PARTS.flatMap((part) => [-1, 1].map((side) => figureAt(from + part * (to - from), radius, side, direction, ref, place, figures, metrics)));
+  const inside = candidates.filter((candidate) => liesWithin(boundsOfItem(candidate), place, room) && clearOf(boundsOfItem(candidate), [ray, arc]));
+  const figure = inside.find((candidate) => space.isFree(boundsOfItem(candidate)));
+  return figure ? [ray, arc, head, figure] : [];
+}
+
+/** The figure beside its arc, towards the axis (side -1) or away from it. */
+function figureAt(
+  angle: number, radius: number, side: number, direction: number, ref: Ref, { origin }: Place, figures: Figures, metrics: Metrics,
+): TextItem {
   const text = figures.angle(direction);
-  const half = textWidth(text, metrics.lettering) / 2;
-  const candidates = [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((part) => [-1, 1, -1.6, 1.6].map((side): TextItem => {
-    const middle = at(from + part * (to - from), radius + side * (half + metrics.gap));
-    return {
-      kind: "text", pen: "lettering", text, height: metrics.lettering, align: "middle", turn: 0, ref,
-      at: { x: middle.x, y: middle.y - metrics.lettering / 2 },
-    };
-  }));
-  const figure = candidates.find((candidate) => space.isFree(boundsOfItem(candidate)) && clearOf(boundsOfItem(candidate), [ray, arc]));
-  return figure && !space.meetsFigures([ray, arc]) ? [ray, arc, head, figure] : [];
+  const reach = (Math.abs(Math.cos(angle)) * textWidth(text, metrics.lettering) + Math.abs(Math.sin(angle)) * metrics.lettering) / 2;
+  const distance = radius + side * (reach + metrics.gap);
+  return {
+    kind: "text", pen: "lettering", text, height: metrics.lettering, align: "middle", turn: 0, ref,
+    at: { x: origin.x + distance * Math.cos(angle), y: origin.y + distance * Math.sin(angle) - metrics.lettering / 2 },
+  };
+}
+
+function liesWithin({ left, right, bottom, top }: Box, { origin }: Place, radius: number): boolean {
+  return Math.hypot(Math.max(right - origin.x, origin.x - left), Math.max(top - origin.y, origin.y - bottom)) < radius;
 }
 
 function clearOf(box: Box, items: readonly Item[]): boolean {

@@ -1,14 +1,14 @@
 // A pictorial view of a piece, flat, rolled up or anywhere between: the far wall, then the near one over it, each with its surface,
 // its edges and its elements. Hidden edges are not drawn, as is the habit in pictorial views.
 
-import { type Vec2, keptAt, rolledPoint } from "../core/index";
-import { type Box, boxOfPoints } from "./box";
+import { type Vec2, keptAt } from "../core/index";
+import { boxOfPoints } from "./box";
 import { unionOf } from "./contour";
 import type { Item, PathItem, Ref, SurfaceItem } from "./display";
 import type { PenName } from "./pens";
 import { clippedChain, clippedLoop } from "./pictorialClip";
 import type { PictorialElement, PictorialSheet } from "./pictorialSheet";
-import { type Sight, type SightAxes, along, isometric, sightAxes } from "./pictorialSight";
+import { type Sight, pictured, sightAxes } from "./pictorialSight";
 import { type Wall, wallsOf } from "./pictorialWalls";
 import { stroke } from "./strokes";
 import { STEPS } from "./thinning";
@@ -20,8 +20,6 @@ export interface PictorialOptions {
   /** The window to fill, sheet mm. */
   readonly width: number;
   readonly height: number;
-  /** The scale is chosen for the isometric view of this projection. */
-  readonly projection: "first" | "third";
   /** Index of the station in hand. */
   readonly station?: number | null;
 }
@@ -48,27 +46,23 @@ const MARGIN = 1;
 /** Elements stand no closer than this along the girth, sheet mm. */
 const LEAST_SPACE = 1.6;
 
-/** Parts of the way at which the sheet is measured for the scale. */
-const MEASURED = [0, 0.25, 0.5, 0.75, 1];
-
 /**
  * The view of a sheet, in the middle of its window. The scale is that at which every stage of the rolling fits in the isometric view, so
  * that lengths stay as they are while it rolls; less only where the sheet, turned otherwise, would not fit.
  * @throws RangeError for a window without room or a fraction outside [0, 1].
  */
 export function pictorial(sheet: PictorialSheet, options: PictorialOptions): Pictorial {
-  const { fraction, sight, width, height, projection, station = null } = options;
+  const { fraction, sight, width, height, station = null } = options;
   if (!(width > 2 * MARGIN && height > 2 * MARGIN)) throw new RangeError(`invalid window: ${width} × ${height}`);
-  const { form, pattern: { towards } } = sheet.piece;
-  const axes = sightAxes(sheet.piece, sight, fraction);
-  const box = extent(sheet, axes, fraction);
-  const home = MEASURED.map((part) => extent(sheet, sightAxes(sheet.piece, isometric(projection), part), part));
-  const scale = Math.min(...[box, ...home].map((one) => fittingScale(one, width, height)));
+  const { piece, room } = sheet;
+  const axes = sightAxes(piece, sight, fraction);
+  const { left, right, bottom, top } = boxOfPoints(sheet.loops.flatMap((loop) => loop.map((point) => pictured(piece, axes, point, fraction))));
+  const scale = Math.min((width - 2 * MARGIN) / Math.max(room.width, right - left), (height - 2 * MARGIN) / Math.max(room.height, top - bottom));
   const place = (point: Vec2): Vec2 => {
-    const { x, y } = pictured(sheet, axes, point, fraction);
-    return { x: width / 2 + scale * (x - (box.left + box.right) / 2), y: height / 2 + scale * (y - (box.bottom + box.top) / 2) };
+    const { x, y } = pictured(piece, axes, point, fraction);
+    return { x: width / 2 + scale * (x - (left + right) / 2), y: height / 2 + scale * (y - (bottom + top) / 2) };
   };
-  const { walls, contours } = wallsOf(form, towards, axes.viewer, fraction);
+  const { walls, contours } = wallsOf(piece.form, piece.pattern.towards, axes.viewer, fraction);
   const drawing: Drawing = { sheet, place, closed: fraction === 1, every: thinning(sheet, scale), station };
   const drawn = walls.map((wall) => wallOf(drawing, wall));
   return {
@@ -85,19 +79,6 @@ interface Drawing {
   /** Every how manyth even division is drawn. */
   readonly every: number;
   readonly station: number | null;
-}
-
-function pictured({ piece: { form, pattern } }: PictorialSheet, { right, up }: SightAxes, point: Vec2, fraction: number): Vec2 {
-  const solid = rolledPoint(form, pattern.towards, point, fraction);
-  return { x: along(right, solid), y: along(up, solid) };
-}
-
-function extent(sheet: PictorialSheet, axes: SightAxes, fraction: number): Box {
-  return boxOfPoints(sheet.loops.flatMap((loop) => loop.map((point) => pictured(sheet, axes, point, fraction))));
-}
-
-function fittingScale({ left, right, bottom, top }: Box, width: number, height: number): number {
-  return Math.min((width - 2 * MARGIN) / (right - left), (height - 2 * MARGIN) / (top - bottom));
 }
 
 function thinning({ piece, elements }: PictorialSheet, scale: number): number {

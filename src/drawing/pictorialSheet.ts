@@ -1,10 +1,12 @@
 // What of a piece does a pictorial view show, whichever way it is turned and however far it is rolled up? The pattern's loops
 // and edges as fine chains of points, and its elements; worked out once a piece.
 
-import { type Piece, type Vec2, flattenSegments, TURN } from "../core/index";
+import { type Piece, type Segment, type Vec2, flattenSegments } from "../core/index";
+import { boxOfPoints } from "./box";
 import { unionOf } from "./contour";
 import type { Ref } from "./display";
 import { patternEdges, patternLoops } from "./patternOutline";
+import { isometric, pictured, sightAxes } from "./pictorialSight";
 import type { Place } from "./place";
 
 /** An element at a station. */
@@ -27,6 +29,8 @@ export interface PictorialSheet {
   /** The same in open chains of one feature each. */
   readonly edges: readonly { readonly points: readonly Vec2[]; readonly ref: Ref }[];
   readonly elements: readonly PictorialElement[];
+  /** mm: what the isometric view takes at most while the sheet is rolled up. */
+  readonly room: { readonly width: number; readonly height: number };
 }
 
 /** Chords of the pipe's circle a turn: on a pipe drawn 200 mm wide they stay within 0.03 mm of it. */
@@ -35,20 +39,31 @@ const CHORDS = 128;
 /** Greatest distance of the chains from the pattern, as a part of the girth. */
 const TOLERANCE = 1e-4;
 
+/** Parts of the way at which the room is measured. */
+const MEASURED = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
+
 const AS_IT_IS: Place = { origin: { x: 0, y: 0 }, scale: 1, turn: 0 };
 
-/** The chains of a piece; none has a step along the girth longer than a chord. */
-export function pictorialSheet(piece: Piece): PictorialSheet {
+/** The chains of a piece; none has a step along the girth longer than a chord. `projection` says which isometric view is meant. */
+export function pictorialSheet(piece: Piece, projection: "first" | "third"): PictorialSheet {
   const { girth } = piece.form;
-  const chain = (item: { segments: Parameters<typeof flattenSegments>[0] }) => stepped(flattenSegments(item.segments, TOLERANCE * girth), girth / CHORDS);
+  const chain = (segments: readonly Segment[]) => stepped(flattenSegments(segments, TOLERANCE * girth), girth / CHORDS);
+  const loops = patternLoops(piece, AS_IT_IS).map(({ segments }) => chain(segments).slice(0, -1));
   return {
-    piece,
-    loops: patternLoops(piece, AS_IT_IS).map((loop) => chain(loop).slice(0, -1)),
-    edges: patternEdges(piece, AS_IT_IS).map((edge) => ({ points: chain(edge), ref: edge.ref ?? { clause: "part" } })),
+    piece, loops, room: roomFor(piece, projection, loops.flat()),
+    edges: patternEdges(piece, AS_IT_IS).map(({ segments, ref }) => ({ points: chain(segments), ref: ref ?? { clause: "part" } })),
     elements: piece.stations.map(({ girth: at, mark, label, before, after }, station) => ({
       station, girth: at, kept: unionOf([...before, ...after]), division: mark === "even" ? Number(label) : null,
     })),
   };
+}
+
+function roomFor(piece: Piece, projection: "first" | "third", points: readonly Vec2[]): PictorialSheet["room"] {
+  const boxes = MEASURED.map((fraction) => {
+    const axes = sightAxes(piece, isometric(projection), fraction);
+    return boxOfPoints(points.map((point) => pictured(piece, axes, point, fraction)));
+  });
+  return { width: Math.max(...boxes.map(({ left, right }) => right - left)), height: Math.max(...boxes.map(({ bottom, top }) => top - bottom)) };
 }
 
 /** Points put in where a step goes farther than `most` along the girth. */
@@ -62,13 +77,4 @@ function stepped(points: readonly Vec2[], most: number): Vec2[] {
       return u === 1 ? to : { x: from.x + u * (to.x - from.x), y: from.y + u * (to.y - from.y) };
     });
   });
-}
-
-/**
- * By how much (radians, anticlockwise seen from above) the rolled sheet is turned about the pipe's axis, at the end of the
- * rolling, to stand as the piece stands in the views: within half a turn either way.
- */
-export function turnToViews({ pattern: { seam, towards } }: Piece): number {
-  const turn = towards < 0 ? seam : seam - Math.PI;
-  return turn - TURN * Math.round(turn / TURN);
 }

@@ -1,7 +1,6 @@
 // From where is a pictorial view seen, and what are right, up and towards the viewer in the frame of the rolled sheet?
 
-import type { Piece, Vec3 } from "../core/index";
-import { turnToViews } from "./pictorialSheet";
+import { type Piece, type Vec2, type Vec3, TURN, rolledPoint } from "../core/index";
 
 /** A direction of sight. */
 export interface Sight {
@@ -27,18 +26,24 @@ export function isometric(projection: "first" | "third"): Sight {
 }
 
 /**
- * The axes of the picture for a piece rolled up to `fraction`. On its way the sheet is turned about its axis from facing the front,
- * when flat, to the piece's own place in the views; a lying piece lies all the while.
+ * The axes of the picture for a piece rolled up to `fraction`. On its way the sheet is turned about its axis, mostly towards the end, from
+ * facing the front, when flat, to the piece's own place in the views; a lying piece lies all the while.
  */
 export function sightAxes(piece: Piece, { turn, tilt }: Sight, fraction: number): SightAxes {
   const { attitude } = piece.form;
-  const turned = fraction * turnToViews(piece);
+  const turned = fraction ** 3 * turnToViews(piece);
   const intoSheet = (world: Vec3) => turnedBack(attitude === "upright" ? world : tippedBack(world), turned);
   return {
     right: intoSheet({ x: Math.cos(turn), y: Math.sin(turn), z: 0 }),
     up: intoSheet({ x: -Math.sin(tilt) * Math.sin(turn), y: Math.sin(tilt) * Math.cos(turn), z: Math.cos(tilt) }),
     viewer: intoSheet({ x: Math.cos(tilt) * Math.sin(turn), y: -Math.cos(tilt) * Math.cos(turn), z: Math.sin(tilt) }),
   };
+}
+
+/** The turn (radians, anticlockwise seen from above) that puts the rolled sheet in its place in the views: within half a turn either way. */
+function turnToViews({ pattern: { seam, towards } }: Piece): number {
+  const turn = towards < 0 ? seam : seam - Math.PI;
+  return turn - TURN * Math.round(turn / TURN);
 }
 
 /** A direction of the world in the frame of a piece that was tipped over to the right. */
@@ -51,7 +56,12 @@ function turnedBack({ x, y, z }: Vec3, angle: number): Vec3 {
   return { x: x * cos + y * sin, y: y * cos - x * sin, z };
 }
 
-/** The scalar product. */
-export function along(axis: Vec3, { x, y, z }: Vec3): number {
+/** A point of the pattern in the picture, mm. */
+export function pictured({ form, pattern }: Piece, { right, up }: SightAxes, point: Vec2, fraction: number): Vec2 {
+  const solid = rolledPoint(form, pattern.towards, point, fraction);
+  return { x: along(right, solid), y: along(up, solid) };
+}
+
+function along(axis: Vec3, { x, y, z }: Vec3): number {
   return axis.x * x + axis.y * y + axis.z * z;
 }

@@ -116,7 +116,7 @@ function truestView(views: Views, { theta }: OpeningPlace): ViewName {
   return squareness(views[other]) > squareness(views.front) + 1e-6 ? other : "front";
 }
 
-/** Height and size of an opening; a size that the view does not show true is written out. */
+/** Height and size of an opening; a size that the view does not show true, or not whole, is written out. */
 function openingMeasures(opening: OpeningPlace, view: Broadside, piece: Piece, figures: Figures): { lengths: ViewDimension[]; notes: ViewNote[] } {
   const { cut, theta, halfLength, halfWidth, square } = opening;
   const { radius } = piece.form;
@@ -133,7 +133,8 @@ function openingMeasures(opening: OpeningPlace, view: Broadside, piece: Piece, f
   });
   if (isFaced && Math.abs(x) > 1e-6) lengths.push(width(0, x));
   const { outline } = cut;
-  if (outline.shape !== "round" && !(square && isFaced)) {
+  const isWhole = low >= piece.pattern.height[0] && high <= piece.pattern.height[1];
+  if (!isWhole || (outline.shape !== "round" && !(square && isFaced))) {
     return { lengths, notes: [{ ref: common.ref, centre: { x, y: cut.height }, ...sizeText(outline, figures) }] };
   }
   const sign = outline.shape === "round" ? "⌀" : "";
@@ -142,8 +143,10 @@ function openingMeasures(opening: OpeningPlace, view: Broadside, piece: Piece, f
   return { lengths, notes: [] };
 }
 
-/** Across the pipe by along it, or width by length and the turn. */
-function sizeText({ width, length, turn }: Exclude<Outline, { shape: "round" }>, figures: Figures): Pick<ViewNote, "text" | "under"> {
+/** A diameter; or across the pipe by along it; or width by length and the turn. */
+function sizeText(outline: Outline, figures: Figures): Pick<ViewNote, "text" | "under"> {
+  if (outline.shape === "round") return { text: `⌀${figures.length(outline.diameter)}` };
+  const { width, length, turn } = outline;
   const [across, along] = turn % 180 === 0 || turn % 90 !== 0 ? [width, length] : [length, width];
   const text = `${figures.length(across)} × ${figures.length(along)}`;
   return turn % 90 === 0 ? { text } : { text, under: figures.angle(turn) };

@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { board } from "../../src/drawing/board";
+import type { Item, PathItem } from "../../src/drawing/display";
+import { onSheet } from "../../src/drawing/place";
+import { projectionLines } from "../../src/drawing/projectionLines";
+import { developed } from "../support/developed";
+import { pipeJob, planeCut } from "../support/pipeJob";
+
+const development = developed(pipeJob({ diameter: 90, length: 200, cuts: [planeCut({ angle: 30, direction: 180, height: 150 })] }));
+const drawn = board(development, { width: 400, height: 220 });
+const paths = (items: readonly Item[], pen: string) => items.filter((item): item is PathItem => item.kind === "path" && item.pen === pen);
+const ends = (path: PathItem | undefined) => [path?.segments[0]?.from, path?.segments.at(-1)?.to];
+
+describe("projectionLines", () => {
+  it("carries the ends of the element level into the pattern", () => {
+    const piece = development.pieces[0];
+    const station = piece?.stations[2];
+    if (!piece || !station) throw new Error("no station");
+    const level = paths(projectionLines(drawn, development, 2), "projection").map(ends).filter(([from, to]) => Math.abs((from?.y ?? 0) - (to?.y ?? 1)) < 1e-9);
+    const wanted = [station.bottom, station.top].map((z) => onSheet(drawn.blocks.pattern.place, { x: station.girth, y: z ?? 0 }));
+    expect(level.map(([, to]) => to)).toEqual(wanted);
+  });
+
+  it("rises from the circle to the cut in the front view", () => {
+    const upright = paths(projectionLines(drawn, development, 2), "projection").map(ends).filter(([from, to]) => Math.abs((from?.x ?? 0) - (to?.x ?? 1)) < 1e-9);
+    expect(upright).toHaveLength(1);
+  });
+
+  it("draws the true length in the pattern with its figure", () => {
+    const items = projectionLines(drawn, development, 3);
+    expect(paths(items, "true length")).toHaveLength(1);
+    expect(items.filter(({ kind }) => kind === "text").map((item) => (item.kind === "text" ? item.text : ""))).toEqual(["150"]);
+  });
+
+  it("gives nothing for a station that does not exist", () => {
+    expect(projectionLines(drawn, development, 99)).toEqual([]);
+  });
+});
