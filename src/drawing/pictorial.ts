@@ -35,6 +35,7 @@ export interface Pictorial {
 }
 
 export interface PictorialWall {
+  readonly side: "inside" | "outside";
   readonly loops: readonly (readonly Vec2[])[];
   /** Where the elements pass the height 0. */
   readonly feet: readonly { readonly station: number; readonly foot: Vec2 }[];
@@ -93,7 +94,7 @@ function wallOf(drawing: Drawing, wall: Wall): PictorialWall & { items: readonly
   const within = sheet.elements.filter(({ girth }) => girth >= wall.from && girth <= wall.to);
   const surface: SurfaceItem = { kind: "surface", side: wall.side, loops };
   return {
-    loops, feet: within.map(({ girth, station: index }) => ({ station: index, foot: place({ x: girth, y: 0 }) })),
+    side: wall.side, loops, feet: within.map(({ girth, station: index }) => ({ station: index, foot: place({ x: girth, y: 0 }) })),
     items: [
       surface,
       ...within.filter((element) => isDrawn(drawing, element)).flatMap((element) => elementLines(drawing, element.division === null ? "extra station" : "station", element)),
