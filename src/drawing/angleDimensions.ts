@@ -72,7 +72,7 @@ function arrowheads(at: { x: number; y: number }, radius: number, from: number, 
   }));
 }
 
-/** The figure in the first clear place: inside the arc, outside it, or beyond the reference line; without one, on paper cleared for it. */
+/** The figure in the first clear place: inside the arc, outside it, or beyond the reference line; else in the first. */
 function figureBeside(
   at: { x: number; y: number }, radius: number, from: number, sweep: number, text: string, metrics: Metrics, ref: Ref, space: ClearSpace,
 ): TextItem {
@@ -86,7 +86,7 @@ function figureBeside(
   })));
   const [first] = candidates;
   if (!first) throw new RangeError("no place for a figure");
-  return candidates.find((candidate) => space.isFree(boundsOfItem(candidate))) ?? { ...first, clear: true };
+  return candidates.find((candidate) => space.isFree(boundsOfItem(candidate))) ?? first;
 }
 
 function wrapHalf(angle: number): number {

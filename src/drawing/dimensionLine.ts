@@ -16,8 +16,6 @@ export interface DimensionLine {
   /** Middle of the figure along the axis. */
   readonly figureAt: number;
   readonly text: string;
-  /** The paper is kept clear behind the figure. */
-  readonly clear?: boolean;
   readonly ref?: Ref | undefined;
 }
 
@@ -41,7 +39,7 @@ export function dimensionLine(line: DimensionLine, metrics: Metrics): Item[] {
     kind: "arrowhead", pen: "dimension", tip: at(tip), length: arrow, direction: (upright ? Math.PI / 2 : 0) + (forward ? 0 : Math.PI), ...ref,
   });
   const figure: TextItem = {
-    kind: "text", pen: "lettering", text, height: lettering, align: "middle", turn: upright ? Math.PI / 2 : 0, ...ref, ...(line.clear && { clear: true as const }),
+    kind: "text", pen: "lettering", text, height: lettering, align: "middle", turn: upright ? Math.PI / 2 : 0, ...ref,
     at: upright ? { x: across - gap, y: figureAt } : { x: figureAt, y: across + gap },
   };
   return [stroke("dimension", at(from), at(to), line.ref), head(low, !inside), head(high, inside), figure];

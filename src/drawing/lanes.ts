@@ -29,8 +29,6 @@ interface Placed {
   /** What the line, its arrowheads and its figure take along the lane. */
   taken: readonly [number, number];
   figureAt: number;
-  /** Whether the figure must stand over a line that passes, on paper cleared for it. */
-  clear: boolean;
 }
 
 /** Dimension lines, figures and extension lines around a view that takes `body`. */
@@ -47,8 +45,8 @@ function onSide(side: LaneSide, dimensions: readonly LinearDimension[], body: Bo
   const across = (lane: number) => edge + outward * (metrics.first + lane * metrics.lane);
   const placed = placeInLanes(dimensions, along, metrics);
   for (const one of placed) settleFigure(one, placed, along, metrics);
-  const lines = placed.flatMap(({ low, high, lane, figureAt, clear, dimension }) => dimensionLine({
-    axis: upright ? "vertical" : "horizontal", low, high, across: across(lane), figureAt, clear, text: dimension.text, ref: dimension.ref,
+  const lines = placed.flatMap(({ low, high, lane, figureAt, dimension }) => dimensionLine({
+    axis: upright ? "vertical" : "horizontal", low, high, across: across(lane), figureAt, text: dimension.text, ref: dimension.ref,
   }, metrics));
   return [...extensionLines(placed, upright, across, outward, metrics), ...lines];
 }
@@ -64,7 +62,7 @@ function placeInLanes(dimensions: readonly LinearDimension[], along: (point: Vec
     const { at: figureAt, taken } = figurePlace(low, high, dimension.text, metrics);
     let lane = 0;
     while (placed.some((other) => other.lane === lane && other.taken[0] < taken[1] + metrics.gap && taken[0] < other.taken[1] + metrics.gap)) lane++;
-    placed.push({ dimension, low, high, lane, taken, figureAt, clear: false });
+    placed.push({ dimension, low, high, lane, taken, figureAt });
   }
   return placed;
 }
@@ -80,10 +78,7 @@ function settleFigure(one: Placed, placed: readonly Placed[], along: (point: Vec
   const beside = passing.flatMap((place) => [place - half, place + half]).filter((at) => at - half >= one.low && at + half <= one.high);
   const beyond = [one.high + half + metrics.arrow, one.low - half - metrics.arrow, one.high + 3 * half, one.low - 3 * half];
   const choice = [...beside.sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle)), ...beyond].find(isFree);
-  if (choice === undefined) {
-    one.clear = true;
-    return;
-  }
+  if (choice === undefined) return;
   one.figureAt = choice;
   one.taken = [Math.min(one.taken[0], choice - half), Math.max(one.taken[1], choice + half)];
 }

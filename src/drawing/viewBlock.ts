@@ -6,6 +6,7 @@ import { boundsOf } from "./bounds";
 import { broadsideCentreLines, endOnCentreLines } from "./centreLines";
 import { circleStations } from "./circleStations";
 import { joinBoxes } from "./box";
+import { clearedFigures } from "./clearedFigures";
 import { clearSpace } from "./clearSpace";
 import { directionDimensions } from "./directionDimensions";
 import type { Item, PathItem } from "./display";
@@ -67,7 +68,7 @@ function broadsideBlock(plan: ViewPlan, view: Broadside, place: Place, metrics: 
   const inside = widths.flatMap(({ items }) => items ?? []);
   const room = joinBoxes(body, boundsOf(outside));
   const notes = plan.measures.notes.flatMap((note) => sizeNote(note, plan.lines, place, metrics, space, room));
-  return [...centres, ...lines, ...outside, ...inside, ...angles, ...radii, ...notes];
+  return clearedFigures([...centres, ...lines, ...outside, ...inside, ...angles, ...radii, ...notes]);
 }
 
 function inLane({ along, group, a, b, text, ref }: ViewDimension, piece: Piece, place: Place): LinearDimension {
