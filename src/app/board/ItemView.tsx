@@ -25,7 +25,7 @@ export const ItemView = memo(function ItemView({ item }: { item: Item }) {
 function TextView({ item }: { item: TextItem }) {
   const { x, y, transform, "font-size": fontSize, "text-anchor": textAnchor } = textAttributes(item);
   return (
-    <text x={x} y={y} transform={transform} fontSize={fontSize} textAnchor={textAnchor as "start" | "middle" | "end"} className={`${roleClass(item.pen)} letters${item.clear ? " clear" : ""}`}>
+    <text x={x} y={y} transform={transform} fontSize={fontSize} textAnchor={textAnchor} className={`${roleClass(item.pen)} letters${item.clear ? " clear" : ""}`}>
       {item.text}
     </text>
   );

@@ -1,5 +1,5 @@
 import type { Cut, Job, OpeningCut, ShapedCut } from "../../core/index";
-import { clauseWords } from "../words/clauses";
+import type { clauseWords } from "../words/clauses";
 import { freshId } from "./changeCuts";
 
 export type CutWord = Exclude<keyof typeof clauseWords.add, "verb">;

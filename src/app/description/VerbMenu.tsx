@@ -11,10 +11,12 @@ export function VerbMenu({ word, label, verbs, className }: { word: string; labe
   const [open, setOpen] = useState(false);
   const box = useRef<HTMLDivElement>(null);
   const opener = useRef<HTMLButtonElement>(null);
+  const list = useRef<HTMLUListElement>(null);
   const listId = useId();
 
   useEffect(() => {
     if (!open) return;
+    list.current?.scrollIntoView?.({ block: "nearest" });
     const close = (event: PointerEvent | FocusEvent) => {
       if (event.target instanceof Node && !box.current?.contains(event.target)) setOpen(false);
     };
@@ -40,7 +42,7 @@ export function VerbMenu({ word, label, verbs, className }: { word: string; labe
       <button type="button" className="verb" ref={opener} aria-expanded={open} aria-controls={listId} aria-label={label} onClick={() => setOpen(!open)}>
         {word}
       </button>
-      <ul id={listId} hidden={!open}>
+      <ul id={listId} ref={list} hidden={!open}>
         {verbs.map((verb) => (
           <li key={verb.label}>
             <button

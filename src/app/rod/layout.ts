@@ -17,8 +17,9 @@ export interface RodLayout {
   readonly numbered: readonly boolean[];
 }
 
-const nameColumn = 118;
-const narrow = 640;
+/** Width of the names of the rows, beside the rod and on a narrow screen, where they are set larger. */
+const nameColumn = { wide: 118, narrow: 126 };
+const narrow = 960;
 
 /** Width of a figure and of the space beside a cell, in the usual size and a size smaller. */
 const usual = { figure: 8.5, space: 10 };
@@ -31,14 +32,15 @@ const numberWidth = (label: string) => 8 * label.length + 9;
 export function rodLayout(piece: Piece, width: number, cellCharacters: number): RodLayout {
   const count = piece.stations.length;
   const least = ({ figure, space }: typeof usual) => Math.max(38, cellCharacters * figure + space);
-  const space = (width - nameColumn - 8) / count;
+  const left = width < narrow ? nameColumn.narrow : nameColumn.wide;
+  const space = (width - left - 8) / count;
   const fits = width >= narrow && least(small) <= space;
   const column = fits ? space : least(usual);
-  const first = fits ? nameColumn + column / 2 : 18;
-  const last = fits ? nameColumn + column * (count - 0.5) : Math.max(first + 1, width - 18);
+  const first = fits ? left + column / 2 : 18;
+  const last = fits ? left + column * (count - 0.5) : Math.max(first + 1, width - 18);
   const perMm = (last - first) / piece.form.girth;
   const ticks = piece.stations.map((station) => first + station.girth * perMm);
-  return { column, left: nameColumn, fits, dense: fits && space < least(usual), ticks, numbered: numberedTicks(piece, ticks) };
+  return { column, left, fits, dense: fits && space < least(usual), ticks, numbered: numberedTicks(piece, ticks) };
 }
 
 /** Both ends first, then even stations as regularly as they fit, then others where room is left. */

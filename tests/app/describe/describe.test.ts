@@ -20,12 +20,12 @@ test("sentenceText of a pipe with a slant and an opening is read like a drafter'
 });
 
 test("sentenceText of a lying pipe names right and left end, and the bottom for its right side", () => {
-  const job = pipeWith([{ ...slant, direction: 90 } as Cut], { attitude: "lying" });
+  const job = pipeWith([{ ...slant, direction: 90 }], { attitude: "lying" });
   expect(read(job)).toContain("220 long, lying. Its right end is cut at 35° from square, reaching furthest right at the bottom, 220 from the left end");
 });
 
 test("sentenceText gives a direction without a name in figures", () => {
-  expect(read(pipeWith([{ ...hole, direction: 95 } as Cut]))).toContain("faces an angle of 95° from the front");
+  expect(read(pipeWith([{ ...hole, direction: 95 }]))).toContain("faces an angle of 95° from the front");
 });
 
 test("sentenceText leaves out a part that is switched off", () => {

@@ -6,7 +6,7 @@ import { pipeWith } from "../pipe";
 const step = pipeWith([{ id: "end", on: true, kind: "shaped", end: "top", direction: 0, profile: { shape: "step", low: 140, high: 180, rising: "right", position: 0 } }]);
 const setProfile = (name: "low" | "high", value: number) => (job: Job): Job => ({
   ...job,
-  part: { ...job.part, cuts: job.part.cuts.map((cut) => (cut.kind === "shaped" ? { ...cut, profile: { ...cut.profile, [name]: value } as typeof cut.profile } : cut)) },
+  part: { ...job.part, cuts: job.part.cuts.map((cut) => (cut.kind === "shaped" ? { ...cut, profile: { ...cut.profile, [name]: value } } : cut)) },
 });
 const setDiameter = (diameter: number) => (job: Job): Job => ({ ...job, part: { ...job.part, diameter } });
 
