@@ -31,6 +31,7 @@ export { bisect } from "./numeric/bisect";
 export { CHORD_TOLERANCE, NOISE, ROOT_NOISE } from "./numeric/tolerance";
 
 export type * from "./job/job";
+export type * from "./job/fabricationChoices";
 export type { Problem, ProblemCode } from "./job/problem";
 export { LIMITS, CHOICES, type Limit } from "./job/limits";
 export { defaultJob } from "./job/defaultJob";

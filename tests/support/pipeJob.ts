@@ -1,4 +1,4 @@
-import type { Cut, Job, Leg, PipePart, Profile } from "../../src/core/index";
+import type { Cut, FabricationChoices, Job, Leg, PipePart, Profile } from "../../src/core/index";
 
 /** Jobs as plain data, spelled out here so that the tests do not rest on the core's own defaults. Lengths in mm, angles in degrees. */
 
@@ -21,9 +21,10 @@ export interface PipeDescription {
   readonly critical?: boolean;
   readonly extra?: readonly number[];
   readonly face?: Job["development"]["face"];
+  readonly fabrication?: Partial<FabricationChoices>;
 }
 
-/** A whole job about one pipe; what is left out is: mean diameter, no thickness, upright, no cuts, 12 stations, seam in front, outside up. */
+/** A whole job about one pipe; what is left out is: mean diameter, no thickness, upright, no cuts, 12 stations, seam in front, outside up, one blank of steel without allowances. */
 export function pipeJob(pipe: PipeDescription): Job {
   return {
     format: "flatwright-job", version: 2, title: "", note: "", units: "mm",
@@ -36,6 +37,11 @@ export function pipeJob(pipe: PipeDescription): Job {
       extra: [...(pipe.extra ?? [])], face: pipe.face ?? "outside",
     },
     drawing: { projection: "first" },
+    fabrication: {
+      purpose: "blank", surface: "mean", kFactor: 0.5, paper: 0, hand: "described", material: "steel", density: null, quantity: 1,
+      seam: { kind: "butt", gap: 0 }, edges: { top: { kind: "none" }, bottom: { kind: "none" } }, plates: { top: null, bottom: null },
+      ...pipe.fabrication,
+    },
   };
 }
 

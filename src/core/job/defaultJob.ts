@@ -26,5 +26,18 @@ export function defaultJob(): Job {
       face: CHOICES.face.default,
     },
     drawing: { projection: CHOICES.projection.default },
+    fabrication: {
+      purpose: CHOICES.purpose.default,
+      surface: CHOICES.surface.default,
+      kFactor: LIMITS.kFactor.default,
+      paper: LIMITS.paper.default,
+      hand: CHOICES.hand.default,
+      material: CHOICES.material.default,
+      density: null,
+      quantity: LIMITS.quantity.default,
+      seam: { kind: CHOICES.seamJoint.default, gap: LIMITS.rootGap.default },
+      edges: { top: { kind: CHOICES.edgeFinish.default }, bottom: { kind: CHOICES.edgeFinish.default } },
+      plates: { top: null, bottom: null },
+    },
   };
 }

@@ -1,6 +1,8 @@
 // The job: everything a maker says about the part and its pattern, as saved in a job file (version 2).
 // Lengths in mm, angles in degrees. Meanings, ranges and defaults of every field: docs/job-format.md and limits.ts.
 
+import type { FabricationChoices } from "./fabricationChoices";
+
 export interface Job {
   format: "flatwright-job";
   version: 2;
@@ -11,6 +13,7 @@ export interface Job {
   part: PipePart;
   development: DevelopmentChoices;
   drawing: DrawingChoices;
+  fabrication: FabricationChoices;
 }
 
 export type Units = "mm" | "inch";

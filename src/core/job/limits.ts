@@ -2,7 +2,7 @@
 
 /** Bounds of a number, text length or list length; both ends allowed. `default` is filled in when the field is left out. */
 export interface Limit {
-  unit: "mm" | "deg" | "characters" | "entries" | "count";
+  unit: "mm" | "deg" | "characters" | "entries" | "count" | "ratio" | "kg/m³";
   min: number;
   max: number;
   default?: number;
@@ -41,6 +41,24 @@ export const LIMITS = {
   legs: { unit: "entries", min: 1, max: 64 },
   stations: { unit: "count", min: 4, max: 360, default: 12 },
   extra: { unit: "entries", min: 0, max: 64 },
+  /** Place of the neutral line in the thickness, from the inside. */
+  kFactor: { unit: "ratio", min: 0, max: 1, default: 0.5 },
+  /** Thickness of a wrap-round template. */
+  paper: { unit: "mm", min: 0, max: 10, default: 0.1 },
+  density: { unit: "kg/m³", min: 100, max: 30_000 },
+  quantity: { unit: "count", min: 1, max: 100_000, default: 1 },
+  /** Between the edges of a butt seam. */
+  rootGap: { unit: "mm", min: 0, max: 1000, default: 0 },
+  /** Width of a lap, a grooved seam, a hem, a flange. */
+  allowance: { unit: "mm", min: 0.1, max: 5000 },
+  /** What part of the seam's allowance goes on the edge where the girth begins. */
+  lapShare: { unit: "ratio", min: 0, max: 1, default: 1 },
+  groovedShare: { unit: "ratio", min: 0, max: 1, default: 0.5 },
+  /** Diameter of the wire in a wired edge. */
+  wire: { unit: "mm", min: 0.1, max: 100 },
+  /** Pitch of the slits in a flange, 0 for none. */
+  slits: { unit: "mm", min: 0, max: 10_000, default: 0 },
+  plateGap: { unit: "mm", min: 0, max: 1000, default: 0 },
 } as const satisfies Record<string, Limit>;
 
 /** The words a field may hold; `default` is filled in when the field is left out. */
@@ -55,4 +73,11 @@ export const CHOICES = {
   namedSeam: { of: ["shortest", "longest", "front", "right", "back", "left"], default: "shortest" },
   face: { of: ["inside", "outside"], default: "inside" },
   projection: { of: ["first", "third"], default: "first" },
+  purpose: { of: ["blank", "wrap"], default: "blank" },
+  surface: { of: ["mean", "outside", "inside", "clear"], default: "mean" },
+  hand: { of: ["described", "opposite"], default: "described" },
+  material: { of: ["steel", "stainless", "aluminium", "copper", "brass", "zinc", "lead"], default: "steel" },
+  seamJoint: { of: ["butt", "lap", "grooved"], default: "butt" },
+  edgeFinish: { of: ["none", "hem", "double-hem", "wired", "flange"], default: "none" },
+  plateFit: { of: ["outside", "mean", "inside"], default: "outside" },
 } as const;

@@ -1,15 +1,10 @@
 import * as v from "valibot";
+import { fabricationSchema } from "./fabricationSchema";
 import { CHOICES, LIMITS, type Limit } from "./limits";
+import { number, whole, withDefault } from "./schemaFields";
 
 // The shape of a job of the present version. Unknown fields are refused; fields with a default may be left out.
 // Checks that look at two fields at once are in crossCheck.ts.
-
-const number = (limit: Limit) => v.pipe(v.number(), v.minValue(limit.min), v.maxValue(limit.max));
-
-const withDefault = (limit: Limit & { default: number }) => v.optional(number(limit), limit.default);
-
-const whole = (limit: Limit) =>
-  v.pipe(v.number(), v.minValue(limit.min), v.maxValue(limit.max), v.integer());
 
 /** A list whose entries are looked at only when there are not too many: a hostile file could have a million. */
 function list<const T extends v.GenericSchema>(item: T, limit: Limit) {
@@ -132,4 +127,5 @@ export const jobSchema = v.strictObject({
   part,
   development: v.optional(development, {}),
   drawing: v.optional(drawing, {}),
+  fabrication: v.optional(fabricationSchema, {}),
 });

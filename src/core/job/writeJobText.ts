@@ -5,14 +5,16 @@ import type { Job } from "./job";
 /** Every field name of a job in the order of writing; the same order at every level. */
 const FIELD_ORDER = [
   ...["format", "version", "title", "note", "units"],
-  ...["part", "development", "drawing"],
+  ...["part", "development", "drawing", "fabrication"],
   ...["id", "on", "kind", "shape", "end"],
   ...["diameter", "basis", "thickness", "width", "length", "attitude"],
   ...["at", "angle", "radius", "low", "high", "rising", "position"],
   ...["outline", "direction", "x", "z", "start", "to", "centre", "height", "offset", "through"],
   ...["turn", "long", "legs", "profile", "cuts"],
+  ...["purpose", "surface", "kFactor", "paper", "hand", "material", "density", "quantity"],
   ...["seam", "stations", "critical", "extra", "face"],
   ...["projection"],
+  ...["edges", "plates", "top", "bottom", "wire", "gap", "share", "slits", "fit"],
 ];
 
 /** JSON with two spaces of indent and a newline at the end; `readJobText` gives back an equal job. */

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { EdgeFinish, FabricationChoices, SeamJoint } from "../../../src/core/job/fabricationChoices";
 import type { Cut, Job, Leg, Outline, PipePart, Point, Profile, Seam } from "../../../src/core/job/job";
 import { CHOICES, LIMITS, type Limit } from "../../../src/core/job/limits";
 
@@ -91,6 +92,37 @@ const seam: fc.Arbitrary<Seam> = fc.oneof(
   fc.record({ at: fc.constant("angle"), angle: direction }),
 );
 
+const width = within(LIMITS.allowance);
+
+const joint: fc.Arbitrary<SeamJoint> = fc.oneof(
+  fc.record({ kind: fc.constant("butt"), gap: within(LIMITS.rootGap) }),
+  fc.record({ kind: fc.constant("lap"), width, share: within(LIMITS.lapShare) }),
+  fc.record({ kind: fc.constant("grooved"), width, share: within(LIMITS.groovedShare) }),
+);
+
+const finish: fc.Arbitrary<EdgeFinish> = fc.oneof(
+  fc.record({ kind: fc.constant("none") }),
+  fc.record({ kind: fc.constantFrom("hem", "double-hem"), width }),
+  fc.record({ kind: fc.constant("wired"), wire: within(LIMITS.wire), thickness: fc.boolean() }),
+  fc.record({ kind: fc.constant("flange"), width, slits: within(LIMITS.slits) }),
+);
+
+const plate = fc.option(fc.record({ fit: oneOf(CHOICES.plateFit), gap: within(LIMITS.plateGap) }));
+
+const fabrication: fc.Arbitrary<FabricationChoices> = fc.record({
+  purpose: oneOf(CHOICES.purpose),
+  surface: oneOf(CHOICES.surface),
+  kFactor: within(LIMITS.kFactor),
+  paper: within(LIMITS.paper),
+  hand: oneOf(CHOICES.hand),
+  material: oneOf(CHOICES.material),
+  density: fc.option(within(LIMITS.density)),
+  quantity: fc.integer(LIMITS.quantity),
+  seam: joint,
+  edges: fc.record({ top: finish, bottom: finish }),
+  plates: fc.record({ top: plate, bottom: plate }),
+});
+
 /** Jobs of the present version, all fields given. */
 export const jobArbitrary: fc.Arbitrary<Job> = fc.record({
   format: fc.constant("flatwright-job"),
@@ -107,4 +139,5 @@ export const jobArbitrary: fc.Arbitrary<Job> = fc.record({
     face: oneOf(CHOICES.face),
   }),
   drawing: fc.record({ projection: oneOf(CHOICES.projection) }),
+  fabrication,
 });

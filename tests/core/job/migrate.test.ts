@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { defaultJob } from "../../../src/core/job/defaultJob";
 import { bringUpToDate, PRESENT_VERSION } from "../../../src/core/job/migrate";
 import { parseJob } from "../../../src/core/job/parseJob";
 import version1 from "./fixtures/version-1.json";
@@ -16,6 +17,7 @@ describe("bringUpToDate from version 1", () => {
         part: { ...part, cuts: part.cuts.map((cut) => ({ ...cut, on: true })) },
         development: { seam: { at: "angle", angle: seam }, stations, critical: false, extra: [], face: "inside" },
         drawing: { projection },
+        fabrication: defaultJob().fabrication,
       },
     });
   });
