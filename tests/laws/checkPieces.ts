@@ -1,25 +1,53 @@
 import type { LawCase } from "../support/lawCase";
 import { codesOf } from "../support/lawCase";
-import { countPieces } from "../support/pieceCount";
+import type { KeptElements } from "../support/keptElements";
+import { pieceSizes } from "../support/pieceSizes";
 
-/** Counted by flooding a grid of 360 by 240 cells; null where the grid cannot tell. */
+/** Counted by flooding a grid of 160 by 100 cells; null where the grid cannot tell, as where pieces hang together by a neck (or touch) narrower than two cells. */
 export function slowPieceCount({ elements }: LawCase): number | null {
-  const [columns, rows] = [360, 240];
-  const cells: boolean[] = [];
-  for (let column = 0; column < columns; column += 1) {
-    const reaches = elements.at(((column + 0.4142) * 2 * Math.PI) / columns);
-    for (let row = 0; row < rows; row += 1) {
-      const z = ((row + 0.5) * elements.length) / rows;
-      cells[row * columns + column] = reaches.some(({ from, to }) => z > from && z < to);
+  const [columns, rows] = [160, 100];
+  const cells = keptCells(elements, columns, rows, 1);
+  const inner = Uint8Array.from(cells, (_, cell) => {
+    const [column, row] = [cell % columns, Math.floor(cell / columns)];
+    for (let up = Math.max(0, row - 1); up <= Math.min(rows - 1, row + 1); up += 1) {
+      for (let across = -1; across <= 1; across += 1) if (!cells[up * columns + ((column + across + columns) % columns)]) return 0;
     }
-  }
-  return countPieces((column, row) => cells[row * columns + column]!, columns, rows, 60);
+    return 1;
+  });
+  const count = pieceSizes(cells, columns, false).every((size) => size >= 20) ? pieceSizes(cells, columns, true).length : null;
+  return count === pieceSizes(inner, columns, false).length ? count : null;
 }
 
-/** The number of separate pieces is that of the flooded grid. */
+/**
+ * The number of separate pieces is that of the flooded grid. Where the two differ a grid a hundred times as fine is asked, of single elements and of bands of 100 elements that must
+ * all be kept, with and without crumbs of 10 cells, for a piece may be smaller than a cell, touch another at one point only or end in a thin tip.
+ */
 export function checkPieceCount(one: LawCase): void {
   const slow = slowPieceCount(one);
-  if (slow !== null && slow !== one.piece.trimmed.components) throw new Error(`${one.piece.trimmed.components} pieces, ${slow} by flooding`);
+  const { components } = one.piece.trimmed;
+  if (slow === null || slow === components) return;
+  const counts = [1, 100].flatMap((elements) => {
+    const cells = keptCells(one.elements, 1600, 1000, elements);
+    const sizes = [pieceSizes(cells, 1600, false), pieceSizes(cells, 1600, true)];
+    return sizes.flatMap((list) => [list.length, list.filter((size) => size > 10).length]);
+  });
+  if (!counts.includes(components)) throw new Error(`${components} pieces, ${counts.join(" or ")} by flooding`);
+}
+
+/** The cells whose rows are wholly kept on each of so many elements of their column. */
+function keptCells(elements: KeptElements, columns: number, rows: number, perColumn: number): Uint8Array {
+  const cells = new Uint8Array(columns * rows).fill(1);
+  for (let element = 0; element < columns * perColumn; element += 1) {
+    const column = Math.floor(element / perColumn);
+    let row = 0;
+    for (const { from, to } of elements.at(((element + 0.4142) * 2 * Math.PI) / (columns * perColumn))) {
+      const [first, last] = [Math.ceil((from / elements.length) * rows - 1e-9), Math.floor((to / elements.length) * rows + 1e-9)];
+      for (; row < first; row += 1) cells[row * columns + column] = 0;
+      row = Math.max(row, last);
+    }
+    for (; row < rows; row += 1) cells[row * columns + column] = 0;
+  }
+  return cells;
 }
 
 /** A pipe cut in two is said to be. */

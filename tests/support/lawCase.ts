@@ -1,6 +1,7 @@
-import { develop, type Development, type Outcome, type Piece } from "../../src/core/index";
+import { develop, type Development, type Outcome, type Piece, type Vec2 } from "../../src/core/index";
 import { chainCrossesItself } from "./chainCrossing";
 import { keptElements, type KeptElements } from "./keptElements";
+import { finePoints } from "./loopSampling";
 import type { Job } from "./pipeJob";
 import { randomPipe } from "./randomPipe";
 
@@ -11,31 +12,44 @@ export interface LawCase {
   readonly development: Development;
   readonly piece: Piece;
   readonly elements: KeptElements;
+  /** The pattern's loops as points, no chord of which strays by more than 0.0005 mm; made when first asked for. */
+  runs(): readonly (readonly Vec2[])[];
 }
 
 /** How many random pipes each law is tried on; LAW_CASES in the environment asks for more. */
-export const CASES = Number(process.env["LAW_CASES"] ?? 1000);
+export const CASES = Number(process.env["LAW_CASES"] ?? 2000);
 
-/** Runs `check` on every random pipe below `count` that can be made; a failure names the pipe and shows its job. */
-export function onRandomPipes(check: (one: LawCase) => void, count = CASES): void {
-  for (let n = 0; n < count; n += 1) {
-    const job = randomPipe(n);
-    onCase(`random pipe ${n}`, job, check);
-  }
+/** The random pipes below `count` that can be made. */
+export function randomCases(count: number): readonly LawCase[] {
+  return Array.from({ length: count }, (_, n) => lawCase(`random pipe ${n}`, randomPipe(n))).filter((one) => one !== null);
 }
 
-/** Runs `check` on the job unless it is refused. */
-export function onCase(name: string, job: Job, check: (one: LawCase) => void): void {
-  try {
-    const outcome = develop(job);
-    if (outcome.ok) check(lawCase(name, job, outcome.development));
-  } catch (error) {
-    throw new Error(`${name}: ${error instanceof Error ? error.message : String(error)}\n${JSON.stringify(job)}`, { cause: error });
-  }
+/** Runs `check` on every case. Throws where it fails, with the names of all cases that fail and the job of the first. */
+export function onEach<Case extends { readonly name: string; readonly job: Job }>(cases: readonly Case[], check: (one: Case) => void): void {
+  const failures = cases.flatMap((one) => {
+    try {
+      check(one);
+      return [];
+    } catch (error) {
+      return [{ one, error }];
+    }
+  });
+  const first = failures[0];
+  if (!first) return;
+  const said = failures.map(({ one, error }) => `${one.name}: ${error instanceof Error ? error.message : String(error)}`);
+  throw new Error(`${failures.length} of ${cases.length} cases fail\n${said.join("\n")}\n${JSON.stringify(first.one.job)}`, { cause: first.error });
 }
 
-export function lawCase(name: string, job: Job, development: Development): LawCase {
-  return { name, job, development, piece: development.pieces[0]!, elements: keptElements(job) };
+/** The case of a job, or null where the job is refused. */
+export function lawCase(name: string, job: Job): LawCase | null {
+  const outcome = develop(job);
+  if (!outcome.ok) return null;
+  const piece = outcome.development.pieces[0]!;
+  let runs: readonly (readonly Vec2[])[] | null = null;
+  return {
+    name, job, development: outcome.development, piece, elements: keptElements(job),
+    runs: () => (runs ??= piece.pattern.loops.map((loop) => finePoints(loop, 5e-4))),
+  };
 }
 
 /** Whether a well-formed job ought to be refused: where a profile crosses itself or nothing is left (on 720 elements). */

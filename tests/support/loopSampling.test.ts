@@ -1,17 +1,17 @@
 import { describe, expect, it } from "vitest";
-import type { Loop, Owner, Segment, Vec2 } from "../../src/core/index";
+import type { Loop, Owner, PatternSegment, Vec2 } from "../../src/core/index";
 import { expectClose } from "./approximate";
 import { distanceTo, finePoints, isInside, loopArea, segmentLength, segmentNormal, segmentPoint } from "./loopSampling";
 
 const owner: Owner = { kind: "top" };
-const half = (from: Vec2, to: Vec2): Segment => ({ kind: "arc", from, to, centre: { x: 0, y: 0 }, anticlockwise: true, owner });
+const half = (from: Vec2, to: Vec2): PatternSegment => ({ kind: "arc", from, to, centre: { x: 0, y: 0 }, anticlockwise: true, owner });
 const disc: Loop = { kind: "outline", segments: [half({ x: 5, y: 0 }, { x: -5, y: 0 }), half({ x: -5, y: 0 }, { x: 5, y: 0 })] };
-const wave: Segment = { kind: "cubic", from: { x: 0, y: 0 }, c1: { x: 1, y: 2 }, c2: { x: 2, y: -2 }, to: { x: 3, y: 0 }, owner };
+const wave: PatternSegment = { kind: "cubic", from: { x: 0, y: 0 }, c1: { x: 1, y: 2 }, c2: { x: 2, y: -2 }, to: { x: 3, y: 0 }, owner };
 
 describe("sampling of loops", () => {
   it("gives a disc its area", () => expectClose(loopArea(disc), 25 * Math.PI, 1e-6));
   it("gives a disc run clockwise its area with a minus sign", () => {
-    const turned: Loop = { ...disc, segments: disc.segments.map((segment) => ({ ...segment, from: segment.to, to: segment.from, anticlockwise: false }) as Segment).reverse() };
+    const turned: Loop = { ...disc, segments: disc.segments.map((segment) => ({ ...segment, from: segment.to, to: segment.from, anticlockwise: false }) as PatternSegment).reverse() };
     expectClose(loopArea(turned), -25 * Math.PI, 1e-6);
   });
   it("gives half a circle its length", () => expectClose(segmentLength(disc.segments[0]!), 5 * Math.PI, 1e-7));

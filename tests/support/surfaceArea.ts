@@ -3,7 +3,7 @@
  * slow and without any knowledge of where those places are. `tolerance` bounds the whole estimated error, in the unit of height times radians.
  */
 export function integrateTurn(height: (theta: number) => number, tolerance: number): number {
-  const panels = 192;
+  const panels = 400;
   const edges = Array.from({ length: panels + 1 }, (_, index) => ((index + 0.31 * Math.sin(3 * index)) * 2 * Math.PI) / panels);
   const shift = edges[0]!;
   edges[panels] = shift + 2 * Math.PI;
