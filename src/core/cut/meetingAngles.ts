@@ -7,6 +7,7 @@ import { type TrigPolynomial, trigConstant, trigLinear, trigProduct, trigSum } f
 import { trigRoots } from "../numeric/trigRoots";
 import type { Cutter } from "./cutter";
 import { faceHeight } from "./faceHeight";
+import { areTwins, twinAngles } from "./twinAngles";
 
 /** A face with what is needed to tell quickly that two faces cannot meet. */
 export interface Face {
@@ -59,7 +60,8 @@ export function meetingAngles(a: Face, b: Face, size: number): number[] {
   const meets = (theta: number): boolean =>
     onFace(a, theta, noise) && onFace(b, theta, noise) &&
     Math.abs(faceHeight(a.cutter, a.face, theta) - faceHeight(b.cutter, b.face, theta)) <= 100 * noise;
-  return trigRoots(meetingEquation(a.equation, b.equation, size)).filter(meets);
+  const candidates = areTwins(a, b) ? twinAngles(a.cutter, a.face, b.cutter.radius) : trigRoots(meetingEquation(a.equation, b.equation, size));
+  return candidates.filter(meets);
 }
 
 function onFace({ cutter, face }: Face, theta: number, noise: number): boolean {

@@ -1,13 +1,20 @@
-// Where does the element at a place on the girth run? On a round pipe: parallel to the axis, at the radius of the
-// neutral surface. Frame of the pipe: axis z, base at z = 0; θ from the front (-y), anticlockwise seen from above.
+// Where does the element at a place on the girth run? On a round pipe: parallel to the axis. Two surfaces of its wall
+// matter: the one whose girth is developed, and the one on which cuts are found; by default both are the mean one. Frame of the pipe: axis z, base at z = 0; θ from the front (-y), anticlockwise seen from above.
 
 import type { Vec3 } from "../geometry/vector";
+import type { FabricationChoices } from "../job/fabricationChoices";
 
 export interface Pipe {
-  /** Radius of the neutral surface in mm: girth, cuts, views and pattern all use it. */
+  /** Radius in mm of the surface that is developed: the neutral surface, or the middle of a wrapped template. */
   readonly radius: number;
-  /** π × mean diameter in mm. */
+  /** Its circumference in mm. */
   readonly girth: number;
+  /** Its diameter in mm. */
+  readonly developed: number;
+  /** Radii in mm of the surfaces on which cuts are found: one, or inside and outside when an edge must clear both. */
+  readonly cutRadii: readonly number[];
+  /** Radius in mm of the surface on which cuts are placed ("at the low point of the pipe"): the greatest of those. */
+  readonly cutRadius: number;
   /** Length of the uncut pipe in mm. */
   readonly length: number;
   /** Diameters in mm. */
@@ -18,21 +25,34 @@ export interface Pipe {
   readonly attitude: "upright" | "lying";
 }
 
+/** Which surfaces of the wall are meant: see the section `fabrication` of a job. */
+export type WallChoices = Pick<FabricationChoices, "purpose" | "surface" | "kFactor" | "paper">;
+
+const MEAN: WallChoices = { purpose: "blank", surface: "mean", kFactor: 0.5, paper: 0 };
+
 /**
- * The pipe from its stated diameter. Mean diameter: outside - t, inside + t (Cyclopedia of Drawing, 1906,
+ * The pipe from its stated diameter. Girth: π × the neutral diameter, mean + (2K - 1) t; of a template wrapped round it
+ * π × (outside + paper), with the cuts on the outside (common practice). Mean diameter: outside - t, inside + t (Cyclopedia of Drawing, 1906,
  * boiler-shell paragraph); thickness 0 makes the three equal.
  * @throws RangeError when a dimension is not positive or the wall leaves no mean diameter.
  */
 export function roundPipe(
   size: { diameter: number; basis: "outside" | "inside" | "mean"; thickness: number; length: number; attitude: "upright" | "lying" },
+  wall: WallChoices = MEAN,
 ): Pipe {
   const { diameter, basis, thickness, length, attitude } = size;
   const toMean = { outside: -thickness, inside: thickness, mean: 0 }[basis];
   const mean = diameter + toMean;
   if (!(mean > 0)) throw new RangeError(`invalid mean diameter: ${mean}; not in (0, ∞)`);
   if (!(length > 0)) throw new RangeError(`invalid length: ${length}; not in (0, ∞)`);
+  const [outside, inside] = [mean + thickness, mean - thickness];
+  const developed = wall.purpose === "wrap" ? outside + wall.paper : mean + (2 * wall.kFactor - 1) * thickness;
+  if (!(developed > 0)) throw new RangeError(`invalid neutral diameter: ${developed}; not in (0, ∞)`);
+  const surface = wall.purpose === "wrap" ? "outside" : wall.surface;
+  const cutRadii = { mean: [mean], outside: [outside], inside: [inside], clear: [inside, outside] }[surface].map((diameter) => diameter / 2);
   return {
-    radius: mean / 2, girth: Math.PI * mean, length, mean, outside: mean + thickness, inside: mean - thickness, thickness, attitude,
+    radius: developed / 2, girth: Math.PI * developed, developed, cutRadii, cutRadius: Math.max(...cutRadii),
+    length, mean, outside, inside, thickness, attitude,
   };
 }
 

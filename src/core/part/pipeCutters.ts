@@ -17,25 +17,31 @@ export interface PipeCutters {
 /** The cutters of a pipe and what is wrong with its cuts; a cut with a problem is left out. */
 export function pipeCutters(pipe: Pipe, cuts: readonly Cut[]): PipeCutters {
   const cutters: Cutter[] = [
-    { kind: "plane", owner: { kind: "bottom" }, radius: pipe.radius, height: 0, slope: 0, direction: 0, removes: "below" },
-    { kind: "plane", owner: { kind: "top" }, radius: pipe.radius, height: pipe.length, slope: 0, direction: 0, removes: "above" },
+    { kind: "plane", owner: { kind: "bottom" }, radius: pipe.cutRadius, height: 0, slope: 0, direction: 0, removes: "below" },
+    { kind: "plane", owner: { kind: "top" }, radius: pipe.cutRadius, height: pipe.length, slope: 0, direction: 0, removes: "above" },
   ];
   const problems: Problem[] = [];
   cuts.forEach((cut, index) => {
     if (!cut.on) return;
     const made = cutterOf(cut, pipe, index);
     if ("code" in made) problems.push(made);
-    else cutters.push(made);
+    else cutters.push(...onSurfaces(made, pipe.cutRadii));
   });
   return { cutters, problems };
 }
 
 function cutterOf(cut: Cut, pipe: Pipe, index: number): Cutter | Problem {
   const owner = { kind: "cut", index, id: cut.id } as const;
-  if (cut.kind === "opening") return openingCutter(cut, pipe.radius, owner);
+  if (cut.kind === "opening") return openingCutter(cut, pipe.cutRadius, owner);
   if (cut.kind === "shaped") return shapedCutter(cut, pipe, `part.cuts.${index}`, owner);
   const place = { angle: radians(cut.angle), direction: radians(cut.direction), at: cut.at, height: cut.height };
-  return planeCutter(place, pipe.radius, cut.end === "top" ? "above" : "below", owner);
+  return planeCutter(place, pipe.cutRadius, cut.end === "top" ? "above" : "below", owner);
+}
+
+/** The cutter as found on each of the surfaces; a square plane is the same on all. */
+function onSurfaces(cutter: Cutter, radii: readonly number[]): Cutter[] {
+  if (cutter.kind === "plane" && cutter.slope === 0) return [cutter];
+  return radii.map((radius) => ({ ...cutter, radius }));
 }
 
 /** Whether a cutter shapes an end rather than opening the wall. */

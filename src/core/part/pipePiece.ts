@@ -28,14 +28,14 @@ export type PipePiece =
 
 /** The piece of a pipe job, its edges within `tolerance` (mm, > 0); problems when a cut cannot be made or nothing is left. */
 export function pipePiece(job: Job, tolerance: number): PipePiece {
-  const { part, development } = job;
-  const form = roundPipe(part);
+  const { part, development, fabrication } = job;
+  const form = roundPipe(part, fabrication);
   const { cutters, problems } = pipeCutters(form, part.cuts);
   if (problems.length > 0) return { ok: false, problems };
   const seam = seamAngle(job, form, cutters);
   const trimmed = trimPipe(form, cutters, seam);
   if (trimmed.components === 0) return { ok: false, problems: [{ code: "nothing-left", field: "part.cuts" }] };
-  const towards = development.face === "outside" ? 1 : -1;
+  const towards = fabrication.purpose === "wrap" || development.face === "outside" ? 1 : -1;
   const stations = stationsOf(form, cutters, trimmed.spans, {
     seam, count: development.stations, towards, added: development.extra.map(radians),
     critical: development.critical ? criticalPlaces(cutters, trimmed.edges, seam) : [],

@@ -15,16 +15,16 @@ import { endChain } from "./endChain";
 /** The cutter, or why the profile cannot be used. `field` is the path of the cut in the job. */
 export function shapedCutter(cut: ShapedCut, pipe: Pipe, field: string, owner: Owner): SweepCutter | Problem {
   const path = `${field}.profile`;
-  const built = endChain(cut.profile, cut.end, pipe.radius, path);
+  const built = endChain(cut.profile, cut.end, pipe.cutRadius, path);
   if (!built.ok) return built.problem;
   const reach = extent(built.chain, pipe);
   const chain = built.sides === "level" ? withLevelRuns(built.chain, reach.across) : built.chain;
-  const crossing = selfCrossing(chain, 1e-9 * (pipe.radius + pipe.length));
+  const crossing = selfCrossing(chain, 1e-9 * (pipe.cutRadius + pipe.length));
   if (crossing) {
     const [first, second] = crossing;
     return { code: "profile-crosses-itself", field: path, detail: { first, second } };
   }
-  return outlineCutter(closed(chain, cut.end, reach), radians(cut.direction), [-Infinity, Infinity], pipe.radius, owner);
+  return outlineCutter(closed(chain, cut.end, reach), radians(cut.direction), [-Infinity, Infinity], pipe.cutRadius, owner);
 }
 
 /** A place surely outside the pipe and the chain: |x| < across, low < y < high. */
@@ -35,8 +35,8 @@ interface Extent {
 }
 
 function extent(chain: readonly ChainSegment[], pipe: Pipe): Extent {
-  const margin = pipe.length + pipe.radius;
-  let across = pipe.radius;
+  const margin = pipe.length + pipe.cutRadius;
+  let across = pipe.cutRadius;
   let low = 0;
   let high = pipe.length;
   for (const segment of chain) {

@@ -17,7 +17,7 @@ export interface Proof {
   /** mm: all edges but the seam, as drawn; and in space, by integration along the true edges. */
   readonly edgeLengthFlat: number;
   readonly edgeLengthSurface: number;
-  /** mm: girth of the pattern, and the circumference of a circle of the mean diameter. */
+  /** mm: girth of the pattern, and the circumference of a circle of the developed diameter. */
   readonly girth: number;
   readonly girthExact: number;
   /** mm: greatest gap between the end of a segment and the start of the next. */
@@ -49,7 +49,7 @@ export function proofOf(
     edgeLengthFlat: free.reduce((sum, { segments }) => sum + pathLength(segments), 0),
     edgeLengthSurface: free.reduce((sum, { edge }) => sum + edgeLength(pipe, cutters, edge), 0),
     girth: pipe.girth,
-    girthExact: Math.PI * pipe.mean,
+    girthExact: Math.PI * pipe.developed,
     closingError: Math.max(0, ...loops.map((loop) => closingError(loop.flatMap(({ segments }) => segments)))),
     rollBackError: Math.max(0, ...drawn.map((edge) => rollBackError(pipe, cutters, seam, edge))),
   };
