@@ -7,8 +7,11 @@ import { textBox, textWidth } from "./lettering";
 import type { Metrics } from "./metrics";
 import type { Place } from "./place";
 import { stroke } from "./strokes";
-import { STEPS } from "./thinning";
+import { stepFor, thinned } from "./thinning";
 import { type EndOn, sheetAngle } from "./views";
+
+/** Least distance between ticks, in gaps. */
+const LEAST = 1;
 
 /** Ticks and numbers of all stations but the closing one, which is station 0 again. */
 export function circleStations(piece: Piece, view: EndOn, place: Place, metrics: Metrics): Item[] {
@@ -18,14 +21,19 @@ export function circleStations(piece: Piece, view: EndOn, place: Place, metrics:
     const angle = sheetAngle(view, theta);
     return { x: place.origin.x + distance * Math.cos(angle), y: place.origin.y + distance * Math.sin(angle) };
   };
-  const ticks = stations.map(({ station: { theta }, index }) => stroke(
+  const count = stations.filter(({ station }) => station.mark === "even").length;
+  const step = stepFor((2 * Math.PI * radius) / count, LEAST * metrics.gap);
+  const ticks = stations.filter(({ station }) => station.mark !== "even" || Number(station.label) % step === 0).map(({ station: { theta }, index }) => stroke(
     "station", at(theta, radius - metrics.tick), at(theta, radius + metrics.tick), { clause: "stations", station: index },
   ));
-  const numbers = stations.map(({ station: { theta, label }, index }) => numberAt(at, sheetAngle(view, theta), theta, label, index, radius, metrics));
-  const even = stations.flatMap(({ station }, i) => (station.mark === "even" ? numbers.slice(i, i + 1) : []));
-  const shown = thinned(even, metrics);
-  const extra = stations.flatMap(({ station }, i) => (station.mark === "even" ? [] : numbers.slice(i, i + 1)));
-  for (const number of extra) if (fits(number, shown, metrics)) shown.push(number);
+  const numbers = stations.map(({ station, index }) => ({
+    station, number: numberAt(at, sheetAngle(view, station.theta), station.theta, station.label, index, radius, metrics),
+  }));
+  const areApart = (chosen: readonly { number: TextItem }[]) =>
+    chosen.every(({ number }, i) => fits(number, chosen.slice(0, i).map((other) => other.number), metrics));
+  const even = numbers.filter(({ station }) => station.mark === "even");
+  const shown = thinned(even, count, ({ station }) => Number(station.label), ({ station }) => station.label === "0", areApart).map(({ number }) => number);
+  for (const { station, number } of numbers) if (station.mark !== "even" && fits(number, shown, metrics)) shown.push(number);
   return [...ticks, ...shown];
 }
 
@@ -40,15 +48,6 @@ function numberAt(
     kind: "text", pen: "lettering", text, height: metrics.lettering, align: "middle", turn: 0,
     at: { x: middle.x, y: middle.y - half.y }, ref: { clause: "stations", station },
   };
-}
-
-/** Every number, or every second, third, … of them, so that none touches its neighbour. */
-function thinned(numbers: readonly TextItem[], metrics: Metrics): TextItem[] {
-  for (const step of STEPS) {
-    const chosen = numbers.filter((_, i) => i % step === 0 && (i === 0 || numbers.length - i >= step * 0.5));
-    if (chosen.every((number, i) => fits(number, [...chosen.slice(0, i)], metrics))) return chosen;
-  }
-  return numbers.slice(0, 1);
 }
 
 function fits(number: TextItem, others: readonly TextItem[], metrics: Metrics): boolean {

@@ -24,7 +24,7 @@ export function patternBlock(
   const { girth } = piece.pattern;
   const numbers = stationNumbers(piece, place, metrics);
   const stretchOut = stroke("stretch-out", onSheet(place, { x: 0, y: 0 }), onSheet(place, { x: girth, y: 0 }), { clause: "stations" });
-  const body: Item[] = [stretchOut, ...stationLines(piece, place), ...patternEdges(piece, place), ...numbers];
+  const body: Item[] = [stretchOut, ...stationLines(piece, place, metrics), ...patternEdges(piece, place), ...numbers];
   const note = face === "inside" ? words.insideUp : words.outsideUp;
   return [...body, ...seamWords(piece, place, metrics, words), ...stretchOutLength(piece, body, place, metrics, `${words.stretchOut} ${figures.length(girth)}`, note)];
 }

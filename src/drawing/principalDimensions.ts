@@ -52,7 +52,7 @@ export function principalDimensions(
     if (view.kind !== "broadside" || measured.has(opening.cut.id)) continue;
     measured.add(opening.cut.id);
     const found = openingMeasures(opening, view, piece, figures);
-    lengths[name].push(...found.lengths);
+    lengths[name].push(...found.lengths.filter((length) => !lengths[name].some((other) => measuresSame(length, other))));
     notes[name].push(...found.notes);
   }
   if (views.front.kind === "broadside") {
@@ -61,6 +61,12 @@ export function principalDimensions(
   return {
     front: { lengths: lengths.front, notes: notes.front }, top: { lengths: lengths.top, notes: notes.top }, side: { lengths: lengths.side, notes: notes.side },
   };
+}
+
+/** Whether two dimensions would show one length at one place twice. */
+function measuresSame(a: ViewDimension, b: ViewDimension): boolean {
+  const along = ({ along, a: from, b: to }: ViewDimension) => (along === "axis" ? [from.y, to.y] : [from.x, to.x]);
+  return a.along === b.along && along(a).every((place, i) => Math.abs(place - (along(b)[i] ?? NaN)) < 1e-6);
 }
 
 /** The diameter on which the views are drawn; with thickness that is the mean one, and said so. */
@@ -133,7 +139,7 @@ function openingMeasures(opening: OpeningPlace, view: Broadside, piece: Piece, f
   });
   if (isFaced && Math.abs(x) > 1e-6) lengths.push(width(0, x));
   const { outline } = cut;
-  const isWhole = low >= piece.pattern.height[0] && high <= piece.pattern.height[1];
+  const isWhole = low >= piece.pattern.height[0] && high <= piece.pattern.height[1] && Math.abs(x) + halfWidth <= radius + 1e-9;
   if (!isWhole || (outline.shape !== "round" && !(square && isFaced))) {
     return { lengths, notes: [{ ref: common.ref, centre: { x, y: cut.height }, ...sizeText(outline, figures) }] };
   }

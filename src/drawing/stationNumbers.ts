@@ -1,7 +1,7 @@
 // The numbers of the stations along both ends of a pattern: in a row along the stretch-out line, and riding over the far edge
 // clear of it. The two numbers of the seam stand outside its corners.
 
-import { type Piece, type Vec2, flattenSegments } from "../core/index";
+import { type Piece, type Station, type Vec2, flattenSegments } from "../core/index";
 import { boxesOverlap, growBox } from "./box";
 import type { TextItem } from "./display";
 import { type Outlines, reachWithin } from "./envelope";
@@ -9,7 +9,7 @@ import { textBox, textWidth } from "./lettering";
 import type { Metrics } from "./metrics";
 import { patternLoops } from "./patternOutline";
 import { type Place, onSheet } from "./place";
-import { STEPS } from "./thinning";
+import { thinned } from "./thinning";
 
 /** Straightness of the outline for finding clear places, sheet mm. */
 const COARSE = 0.05;
@@ -22,13 +22,19 @@ export function stationNumbers(piece: Piece, place: Place, metrics: Metrics): Te
 
 function alongEnd(piece: Piece, place: Place, metrics: Metrics, outlines: Outlines, end: 1 | -1): TextItem[] {
   const numbered = piece.stations.map((station, index) => ({ ...station, index })).filter(({ top }) => end < 0 || top !== null);
-  const isExtra = ({ mark }: { mark: string }) => mark === "critical" || mark === "added";
+  const isExtra = ({ mark }: Station) => mark === "critical" || mark === "added";
+  const count = piece.stations.filter(({ mark }) => mark === "even").length;
   const corners = [0, piece.pattern.girth].map((girth) => onSheet(place, { x: girth, y: 0 }));
-  const even = numbered.filter((station) => !isExtra(station)).map(({ index }) => numberOf(piece, index, place, metrics, outlines, end, 0))
-    .filter((number) => end > 0 || clearsCorners(number, corners, place, metrics));
-  const shown = thinned(even, metrics);
+  const isClear = (number: TextItem) => end > 0 || clearsCorners(number, corners, place, metrics);
+  const even = numbered.filter((station) => !isExtra(station)).map((station) => ({
+    station, number: numberOf(piece, station.index, place, metrics, outlines, end, 0),
+  })).filter(({ number }) => isClear(number));
+  const areApart = (chosen: readonly { number: TextItem }[]) =>
+    chosen.every(({ number }, i) => fits(number, chosen.slice(Math.max(0, i - 3), i).map((other) => other.number), metrics));
+  const shown = thinned(even, count, ({ station }) => Number(station.label), ({ station }) => station.index === 0 || station.mark === "closing", areApart)
+    .map(({ number }) => number);
   numbered.filter(isExtra).forEach(({ index }) => {
-    const choice = [0, 1].map((row) => numberOf(piece, index, place, metrics, outlines, end, row)).find((number) => fits(number, shown, metrics) && (end > 0 || clearsCorners(number, corners, place, metrics)));
+    const choice = [0, 1].map((row) => numberOf(piece, index, place, metrics, outlines, end, row)).find((number) => fits(number, shown, metrics) && isClear(number));
     if (choice) shown.push(choice);
   });
   return shown;
@@ -55,16 +61,6 @@ function numberOf(piece: Piece, index: number, place: Place, metrics: Metrics, o
     align: upright ? "middle" : end > 0 ? "start" : "end",
     at: upright ? { x: middle, y: end > 0 ? edge : edge - lettering } : { x: edge, y: middle - lettering / 2 },
   };
-}
-
-/** All numbers, or the first and last and every second, third, … between, so that none touches another. */
-function thinned(numbers: readonly TextItem[], metrics: Metrics): TextItem[] {
-  const last = numbers.length - 1;
-  for (const step of STEPS) {
-    const chosen = numbers.filter((_, i) => i === last || (i % step === 0 && (i === 0 || last - i >= step * 0.5)));
-    if (chosen.every((number, i) => fits(number, chosen.slice(Math.max(0, i - 3), i), metrics))) return chosen;
-  }
-  return numbers.filter((_, i) => i === 0 || i === last);
 }
 
 /** Whether a number keeps clear of the extension lines that leave both corners of the seam. */

@@ -80,7 +80,6 @@ function attributes(values: object): string {
 
 /** Text made harmless in elements and attributes; characters that XML forbids are dropped. */
 function escaped(value: string): string {
-  // eslint-disable-next-line no-control-regex -- XML 1.0 forbids exactly these
   const allowed = value.replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g, "").replace(/\p{Surrogate}/gu, "\uFFFD");
   return allowed.replace(/[&<>"']/g, (letter) => NAMED[letter] ?? letter);
 }

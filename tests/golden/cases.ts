@@ -1,0 +1,89 @@
+import { readFileSync, readdirSync } from "node:fs";
+import { type Development, develop } from "../../src/core/index";
+import { type BoardOptions, board } from "../../src/drawing/board";
+import type { Box } from "../../src/drawing/box";
+import { projectionLines } from "../../src/drawing/projectionLines";
+import { projectionSymbol } from "../../src/drawing/projectionSymbol";
+import { type SheetOptions, sheets } from "../../src/drawing/sheet";
+import { svgDocument } from "../../src/output/svg/svgDocument";
+import { developed } from "../support/developed";
+import { type Job, openingCut, pipeJob, planeCut, shapedCut } from "../support/pipeJob";
+
+/** A drawing that is kept and compared. */
+export interface GoldenCase {
+  readonly name: string;
+  readonly draw: () => string;
+}
+
+const EXAMPLES = new URL("../../src/app/examples/", import.meta.url);
+const DESK = { width: 320, height: 200 };
+const PHONE = { width: 160, height: 260 };
+
+function example(name: string): Development {
+  const outcome = develop(JSON.parse(readFileSync(new URL(name, EXAMPLES), "utf8")));
+  if (!outcome.ok) throw new Error(`${name}: ${JSON.stringify(outcome.problems)}`);
+  return outcome.development;
+}
+
+function boardCase(name: string, development: () => Development, options: BoardOptions, station?: number): GoldenCase {
+  return {
+    name,
+    draw: () => {
+      const made = development();
+      const drawn = board(made, options);
+      const box: Box = { left: 0, right: options.width, bottom: 0, top: options.height };
+      return svgDocument([...drawn.items, ...(station === undefined ? [] : projectionLines(drawn, made, station))], { box, title: name });
+    },
+  };
+}
+
+function sheetCase(name: string, development: () => Development, options: SheetOptions, page: string): GoldenCase {
+  return {
+    name,
+    draw: () => {
+      const found = sheets(development(), options).pages.find((one) => one.name === page);
+      if (!found) throw new Error(`no page ${page}`);
+      return svgDocument(found.items, { box: { left: 0, right: found.width, bottom: 0, top: found.height }, title: name });
+    },
+  };
+}
+
+const made = (job: Job) => () => developed(job);
+const third = (job: Job): Job => ({ ...job, drawing: { projection: "third" } });
+
+const roof = pipeJob({ diameter: 80, length: 160, cuts: [planeCut({ angle: 45, direction: 0, height: 120 })], seam: { at: "shortest" } });
+const inPieces = pipeJob({ diameter: 80, length: 160, cuts: [
+  openingCut({ shape: "rectangle", width: 90, length: 20, turn: 0 }, { id: "slit", direction: 90, height: 80 }),
+  openingCut({ shape: "rectangle", width: 90, length: 20, turn: 0 }, { id: "slit-2", direction: 270, height: 80 }),
+] });
+const through = pipeJob({ diameter: 100, length: 150, thickness: 2, basis: "outside", stations: 16, face: "inside", cuts: [
+  openingCut({ shape: "slot", width: 20, length: 60, turn: 45 }, { id: "slot", direction: 30, height: 90, offset: 12, through: "both" }),
+  shapedCut({ shape: "step", low: 110, high: 140, rising: "right", position: 20 }, { direction: 90 }),
+] });
+const steep = pipeJob({ diameter: 60, length: 300, cuts: [planeCut({ angle: 85, direction: 200, height: 150 })] });
+const many = pipeJob({ diameter: 120, length: 90, stations: 360, cuts: [planeCut({ angle: 20, direction: 75, height: 60 })] });
+
+export const CASES: readonly GoldenCase[] = [
+  ...readdirSync(EXAMPLES).filter((name) => name.endsWith(".json")).sort().flatMap((name) => [
+    boardCase(`${name.replace(".json", "")} on a desk`, () => example(name), DESK),
+    boardCase(`${name.replace(".json", "")} on a phone`, () => example(name), PHONE),
+  ]),
+  boardCase("station 5 in hand, upright", () => example("1-lean-to-vent.json"), DESK, 5),
+  boardCase("station 9 in hand, lying", () => example("3-drying-hood.json"), { ...PHONE, arrangement: "projection" }, 9),
+  boardCase("plain pipe", made(pipeJob({ diameter: 60, length: 100 })), DESK),
+  boardCase("mouth away from the viewer", made(roof), DESK),
+  boardCase("mouth away from the viewer, lying, third angle", made(third({ ...roof, part: { ...roof.part, attitude: "lying" } })), DESK),
+  boardCase("pipe in two pieces", made(inPieces), DESK),
+  boardCase("slot through both walls beside a step", made(through), DESK),
+  boardCase("steep plane that runs out through the base", made(steep), DESK),
+  boardCase("360 stations", made(many), DESK),
+  sheetCase("template on one sheet", () => example("1-lean-to-vent.json"), { family: "iso" }, "1"),
+  sheetCase("template on American paper in inches", () => example("5-pier-strut.json"), { family: "us", paper: "Tabloid" }, "A1"),
+  sheetCase("cover of a tiled template", () => example("2-ridge-cap.json"), { family: "iso", paper: "A4" }, "cover"),
+  sheetCase("tile of a template", () => example("2-ridge-cap.json"), { family: "iso", paper: "A4" }, "A2"),
+  {
+    name: "projection symbols",
+    draw: () => svgDocument([...projectionSymbol("first", { x: 15, y: 10 }), ...projectionSymbol("third", { x: 55, y: 10 })],
+      { box: { left: 0, right: 80, bottom: 0, top: 20 }, title: "first and third angle" }),
+  },
+];
