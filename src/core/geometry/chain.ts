@@ -1,4 +1,4 @@
-// Chains of lines and arcs: the arc between two points, mirroring, where a chain meets itself.
+// Chains of lines and arcs: straight runs, the arc between two points, the mirror image, what lies on an arc.
 
 import { wrapTurn } from "../numeric/angle";
 import { type Arc, type Line, arcSweep } from "./segment";
@@ -6,7 +6,7 @@ import { type Vec2, distance } from "./vector";
 
 export type ChainSegment = Line | Arc;
 
-/** Straight lines through the points, repeats left out. */
+/** Straight lines through the points in order; a point given twice in a row counts once. */
 export function linesThrough(points: readonly Vec2[]): Line[] {
   return points.slice(1).flatMap((to, i) => {
     const from = points[i];
@@ -15,12 +15,13 @@ export function linesThrough(points: readonly Vec2[]): Line[] {
 }
 
 /**
- * The arc of `radius` from a to b that turns left (anticlockwise) or right; `long` takes more than half a turn.
- * @throws RangeError when the radius is less than half the distance (a shortfall of 1e-9 of it is forgiven).
+ * The arc of `radius` (mm) between two points that turns left (anticlockwise) or right; `long` takes more than half a turn.
+ * @throws RangeError when the radius is less than half the distance (a shortfall of 1e-9 of it is forgiven), or the points are one.
  */
 export function arcByRadius(from: Vec2, to: Vec2, radius: number, turn: "left" | "right", long: boolean): Arc {
   const half = distance(from, to) / 2;
-  if (!(radius >= half * (1 - 1e-9)) || half === 0) throw new RangeError(`invalid radius: ${radius}; not in [${half}, ∞)`);
+  if (half === 0) throw new RangeError(`no arc: both ends are (${from.x}, ${from.y})`);
+  if (!(radius >= half * (1 - 1e-9))) throw new RangeError(`invalid radius: ${radius}; not in [${half}, ∞)`);
   const height = Math.sqrt(Math.max(0, radius * radius - half * half));
   const left = { x: -(to.y - from.y) / (2 * half), y: (to.x - from.x) / (2 * half) };
   const side = (turn === "left") === long ? -height : height;
@@ -37,7 +38,7 @@ export function mirroredInBase(chain: readonly ChainSegment[]): ChainSegment[] {
   });
 }
 
-/** Whether the point at an angle of a circle lies on the arc (ends count, `noise` in mm). */
+/** Whether a point of the arc's circle lies on the arc: within `noise` (mm, along the circle) of it, ends included. */
 export function onArc(arc: Arc, point: Vec2, noise: number): boolean {
   const { start, sweep, radius } = arcSweep(arc);
   if (distance(point, arc.from) <= noise || distance(point, arc.to) <= noise) return true;

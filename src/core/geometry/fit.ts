@@ -13,14 +13,18 @@ export interface SmoothCurve {
   readonly tangent: (u: number) => Vec2;
 }
 
+/** Where the cubic is made to meet the curve, and where its error is looked at; shares of u. */
 const ANCHORS = [1 / 3, 2 / 3] as const;
 const PROBES = [0.06, 0.14, 0.22, 0.42, 0.5, 0.58, 0.78, 0.86, 0.94] as const;
+/** The error between the probes may be greater than at them: keep to this share of the tolerance there. */
 const SAFETY = 0.8;
+/** Most divisions one within another, and most parts at one division. */
 const DEEPEST = 10;
 const MOST_PARTS = 6;
 
 /**
- * Cubics along `curve`, each starting exactly where the one before ends, within `tolerance` (mm, > 0) of it.
+ * Cubics along `curve`, each starting exactly where the one before ends, within `tolerance` (mm, > 0) of it. Where the
+ * curve is not smooth, or the tolerance below its rounding, division ends after ten levels with what is then reached.
  * @throws RangeError for a tolerance that is not positive.
  */
 export function fitCubics(curve: SmoothCurve, tolerance: number): Cubic[] {
@@ -91,7 +95,7 @@ function sensible(handle: number, chord: number): boolean {
   return handle > chord * 0.02 && handle < chord * 2;
 }
 
-/** How far a point misses the cubic along the cubic's normal, and how that changes with the handles. */
+/** How far (mm) a point misses the cubic along the cubic's normal, and how that changes with the handles. */
 function handleEquation(cubic: Cubic, point: Vec2, guess: number, start: End, end: End) {
   const { u, normal, miss } = missOf(cubic, point, guess);
   const v = 1 - u;
@@ -109,7 +113,7 @@ function missOf(cubic: Cubic, point: Vec2, guess: number): { u: number; normal: 
     if (square === 0) break;
     const step = ((point.x - at.x) * slope.x + (point.y - at.y) * slope.y) / square;
     u = Math.max(0, Math.min(1, u + step));
-    if (Math.abs(step) < 1e-7) break;
+    if (Math.abs(step) < 1e-4) break;
   }
   const at = segmentPoint(cubic, u);
   const slope = cubicSlope(cubic, u);

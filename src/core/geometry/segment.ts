@@ -29,7 +29,7 @@ export interface Cubic {
 
 export type Segment = Line | Arc | Cubic;
 
-/** Start angle and signed sweep (radians; positive anticlockwise, magnitude in (0, 2π]; from = to is a whole circle). */
+/** Start angle and signed sweep (radians; positive anticlockwise, magnitude in (0, 2π]; from = to is a whole circle), radius in mm. */
 export function arcSweep(arc: Arc): { start: number; sweep: number; radius: number } {
   const start = Math.atan2(arc.from.y - arc.centre.y, arc.from.x - arc.centre.x);
   const end = Math.atan2(arc.to.y - arc.centre.y, arc.to.x - arc.centre.x);
@@ -38,7 +38,7 @@ export function arcSweep(arc: Arc): { start: number; sweep: number; radius: numb
   return { start, sweep: arc.anticlockwise ? sweep : -sweep, radius: distance(arc.from, arc.centre) };
 }
 
-/** The point at u in [0, 1]. */
+/** The point at u in [0, 1]; at 0 and 1 the very ends. */
 export function segmentPoint(segment: Segment, u: number): Vec2 {
   if (u === 0) return segment.from;
   if (u === 1) return segment.to;
@@ -58,7 +58,7 @@ function cubicPoint({ from, c1, c2, to }: Cubic, u: number): Vec2 {
   return { x: a * from.x + b * c1.x + c * c2.x + d * to.x, y: a * from.y + b * c1.y + c * c2.y + d * to.y };
 }
 
-/** The derivative of a cubic by u at u. */
+/** The derivative (mm) of a cubic by u at u. */
 export function cubicSlope({ from, c1, c2, to }: Cubic, u: number): Vec2 {
   const v = 1 - u;
   const a = 3 * v * v, b = 6 * v * u, c = 3 * u * u;
@@ -83,7 +83,7 @@ export function segmentLength(segment: Segment): number {
   return integrate(speed, 0, 1, guess * 1e-8);
 }
 
-/** ½ ∮ (x dy - y dx) along the segment: its share in the area of a closed loop, exact. */
+/** ½ ∫ (x dy - y dx) along the segment in mm²: its share in the area of a closed loop, in closed form (Green's theorem). */
 export function segmentArea(segment: Segment): number {
   const { from, to } = segment;
   const chord = cross(from, to) / 2;

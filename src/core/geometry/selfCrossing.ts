@@ -1,8 +1,8 @@
 // Does a chain of lines and arcs meet itself? Closed-form meetings of every pair of segments; neighbours share one end.
 
-import { type Arc, type Line } from "./segment";
 import { type ChainSegment, onArc } from "./chain";
-import { offChord } from "./flatten";
+import { offChord } from "./offChord";
+import type { Arc, Line } from "./segment";
 import { type Vec2, distance } from "./vector";
 
 /**

@@ -12,10 +12,10 @@ export function degrees(radians: number): number {
   return (radians * 180) / Math.PI;
 }
 
-/** The same angle (radians) in [0, 2π). */
+/** The same angle (radians) in [0, 2π), to rounding; what rounding would put outside that range is 0. */
 export function wrapTurn(angle: number): number {
   const wrapped = angle - TURN * Math.floor(angle / TURN);
-  return wrapped >= TURN ? 0 : wrapped;
+  return wrapped < 0 || wrapped >= TURN ? 0 : wrapped;
 }
 
 /** The least turn (radians, 0 to π) between two angles. */

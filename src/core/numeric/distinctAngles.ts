@@ -3,8 +3,8 @@
 import { TURN } from "./angle";
 
 /**
- * The angles (in [0, 2π)) ascending; of those nearer than `noise` (radians) to each other only the earliest listed is
- * kept, so list the exact ones first. 0 and 2π are one place.
+ * The angles (radians in [0, 2π)) ascending; of those nearer than `noise` (radians, > 0) to each other, a chain of such
+ * neighbours included, only the earliest listed is kept, so list the exact ones first. 0 and 2π are one place.
  */
 export function distinctAngles(angles: readonly number[], noise: number): number[] {
   const order = angles.map((_, i) => i).sort((i, j) => (angles[i] ?? 0) - (angles[j] ?? 0));

@@ -11,26 +11,31 @@ export interface Spline {
 
 /**
  * The spline through (at[i], value[i]), i = 0 … n, with value[n] = value[0] and all derivatives up to the second equal
- * at both ends. At least four points, at strictly ascending.
+ * at both ends. At least four points, `at` strictly ascending; neither that nor the equal end values are checked.
  * @throws RangeError for fewer points.
  */
 export function periodicSpline(at: readonly number[], value: readonly number[]): Spline {
   const n = at.length - 1;
   if (n < 3) throw new RangeError(`too few points: ${at.length}; not in [4, ∞)`);
-  const step = (i: number) => num(at, ((i % n) + n) % n + 1) - num(at, ((i % n) + n) % n);
-  const rise = (i: number) => (num(value, ((i % n) + n) % n + 1) - num(value, ((i % n) + n) % n)) / step(i);
+  const step = (i: number) => num(at, i + 1) - num(at, i);
+  const rise = (i: number) => (num(value, i + 1) - num(value, i)) / step(i);
   const low: number[] = [], middle: number[] = [], high: number[] = [], right: number[] = [];
   for (let i = 0; i < n; i++) {
-    low.push(step(i - 1));
-    middle.push(2 * (step(i - 1) + step(i)));
+    const last = i === 0 ? n - 1 : i - 1;
+    low.push(step(last));
+    middle.push(2 * (step(last) + step(i)));
     high.push(step(i));
-    right.push(6 * (rise(i) - rise(i - 1)));
+    right.push(6 * (rise(i) - rise(last)));
   }
   const bend = solveCyclic(low, middle, high, right);
   return { at, value, bend: [...bend, bend[0] ?? 0] };
 }
 
-/** The spline through the points with no bending at its two ends. At least two points, at strictly ascending. */
+/**
+ * The spline through the points with second derivative 0 at its two ends. At least two points, `at` strictly ascending
+ * (not checked).
+ * @throws RangeError for fewer points.
+ */
 export function naturalSpline(at: readonly number[], value: readonly number[]): Spline {
   const n = at.length - 1;
   if (n < 1) throw new RangeError(`too few points: ${at.length}; not in [2, ∞)`);

@@ -8,6 +8,7 @@ const HALF = [
   [0.949107912342759, 0.12948496616887],
 ] as const;
 
+/** Most halvings: the narrowest part is 2^-14 of the whole. */
 const DEEPEST = 14;
 
 /**

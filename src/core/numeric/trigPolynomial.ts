@@ -1,5 +1,5 @@
 // Trigonometric polynomials a0 + Σ (a_k cos kθ + b_k sin kθ): sums, products and values.
-// Every pair of cut faces meets on a round pipe where such a polynomial of degree 1 to 4 is zero.
+// Every pair of cut faces meets on a round pipe where such a polynomial of degree 1 to 4 is zero. Angles in radians.
 
 /** cos[k] and sin[k] are the coefficients of cos kθ and sin kθ; sin[0] is 0; both have the same length. */
 export interface TrigPolynomial {

@@ -7,12 +7,16 @@ import { type TrigPolynomial, trigValue } from "./trigPolynomial";
 
 /** A double root strays from the circle by about the square root of the rounding: keep everything nearer than this. */
 const NEAR_CIRCLE = 1e-5;
+/** Coefficients below this share of the greatest are rounding. */
 const NEGLIGIBLE = 1e-14;
+/** Most rounds of the iteration; simple roots take about ten, fourfold ones all. */
 const ROUNDS = 60;
 
 /**
- * All angles in [0, 2π) where `p` is zero, unsorted, tangencies included (a tangency may come as one or two
- * places about 1e-8 apart; a place where p only nearly touches zero may come too). Empty when p is a constant.
+ * All angles in [0, 2π) where `p` is zero, unsorted; none when p is a constant, zero included. A tangency may come as
+ * one or two places about 1e-8 apart (1e-6 where other zeros stand near); a place where p only nearly touches zero may
+ * come too. Where three zeros fall together the place is known to about 1e-5. Where four do it may be left out: p keeps
+ * its sign there and is lost in rounding for 1e-4 on both sides.
  */
 export function trigRoots(p: TrigPolynomial): number[] {
   const scale = p.cos.reduce((most, c, k) => Math.max(most, Math.abs(c), Math.abs(p.sin[k] ?? 0)), 0);
