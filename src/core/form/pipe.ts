@@ -17,10 +17,11 @@ export interface Pipe {
   readonly cutRadius: number;
   /** Length of the uncut pipe in mm. */
   readonly length: number;
-  /** Diameters in mm. */
+  /** Diameters in mm; a wall thicker than the mean diameter leaves an inside below 0. */
   readonly outside: number;
   readonly inside: number;
   readonly mean: number;
+  /** mm, 0 for a surface without a wall. */
   readonly thickness: number;
   readonly attitude: "upright" | "lying";
 }
@@ -34,13 +35,15 @@ const MEAN: WallChoices = { purpose: "blank", surface: "mean", kFactor: 0.5, pap
  * The pipe from its stated diameter. Girth: π × the neutral diameter, mean + (2K - 1) t; of a template wrapped round it
  * π × (outside + paper), with the cuts on the outside (common practice). Mean diameter: outside - t, inside + t (Cyclopedia of Drawing, 1906,
  * boiler-shell paragraph); thickness 0 makes the three equal.
- * @throws RangeError when a dimension is not positive or the wall leaves no mean diameter.
+ * @throws RangeError when the diameter, the mean or the developed diameter or the length is not positive, or the thickness negative.
  */
 export function roundPipe(
   size: { diameter: number; basis: "outside" | "inside" | "mean"; thickness: number; length: number; attitude: "upright" | "lying" },
   wall: WallChoices = MEAN,
 ): Pipe {
   const { diameter, basis, thickness, length, attitude } = size;
+  if (!(diameter > 0)) throw new RangeError(`invalid diameter: ${diameter}; not in (0, ∞)`);
+  if (!(thickness >= 0)) throw new RangeError(`invalid thickness: ${thickness}; not in [0, ∞)`);
   const toMean = { outside: -thickness, inside: thickness, mean: 0 }[basis];
   const mean = diameter + toMean;
   if (!(mean > 0)) throw new RangeError(`invalid mean diameter: ${mean}; not in (0, ∞)`);
