@@ -29,9 +29,13 @@ export const StationTable = memo(function StationTable({ piece, rows, layout }: 
             <th scope="col">{words.table.station}</th>
             {piece.stations.map((station, i) => (
               <th key={i} scope="col" data-column={i}>
-                <button type="button" className="station" tabIndex={-1} onClick={() => hold(i)}>
-                  {station.label}
-                </button>
+                {layout.fits ? (
+                  station.label
+                ) : (
+                  <button type="button" className="station" tabIndex={-1} onClick={() => hold(i)}>
+                    {station.label}
+                  </button>
+                )}
                 <Mark mark={station.mark} />
               </th>
             ))}

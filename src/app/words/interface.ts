@@ -5,7 +5,7 @@ export const words = {
   untitled: "Untitled pipe",
   title: "Title of the job",
   note: "Note",
-  verbs: { new: "New", open: "Open", save: "Save", examples: "Examples", print: "Print", settings: "Settings" },
+  verbs: { new: "New", open: "Open", save: "Save", examples: "Examples", rollUp: "Roll up", print: "Print", settings: "Settings" },
   verbsLabel: "Job",
   openFile: "Job file to open",
   close: "Close",
@@ -13,8 +13,8 @@ export const words = {
 
   description: "Description",
   more: "more",
-  stationVerbs: "Stations: add or remove one of your own",
-  clauseVerbs: (name: string) => `${name}: move, copy, switch off, remove`,
+  stationVerbs: "Stations, more: add or remove one of your own",
+  clauseVerbs: (name: string) => `${name}, more: move, copy, switch off, remove`,
 
   board: "Board",
   boardTitle: (title: string) => `${title}: front, top and side view and flat pattern`,

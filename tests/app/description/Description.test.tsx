@@ -17,7 +17,7 @@ beforeEach(() => {
 afterEach(cleanup);
 
 async function verb(group: string, name: string) {
-  await userEvent.click(screen.getByRole("button", { name: `${group}: move, copy, switch off, remove` }));
+  await userEvent.click(screen.getByRole("button", { name: `${group}, more: move, copy, switch off, remove` }));
   await userEvent.click(within(screen.getByRole("group", { name: group })).getByRole("button", { name }));
 }
 
