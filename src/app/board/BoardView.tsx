@@ -8,6 +8,7 @@ import { useSize, type Size } from "../screen/useSize";
 import { selectDevelopment } from "../store/select";
 import { hold, point, useApp } from "../store/store";
 import { words } from "../words/interface";
+import { BoardCorner } from "../rollUp/BoardCorner";
 import { pxPerMm } from "./pxPerMm";
 import { sheetPoint, viewOf } from "./view";
 import { RunView } from "./RunView";
@@ -38,21 +39,24 @@ function Sheet({ size }: { size: Size }) {
   const stationUnder = (event: MouseEvent<SVGSVGElement>) => stationAt(drawn, development, sheetPoint(view, size, event));
 
   return (
-    <svg
-      className="drawing"
-      role="img"
-      aria-labelledby="board-title board-description"
-      viewBox={viewBox(view)}
-      onPointerMove={(event) => point(stationUnder(event))}
-      onPointerLeave={() => point(null)}
-      onClick={(event) => hold(stationUnder(event))}
-    >
-      <title id="board-title">{words.boardTitle(development.job.title || words.untitled)}</title>
-      <desc id="board-description">{words.boardDescription}</desc>
-      {runs.map((run, i) => (
-        <RunView key={i} run={run} />
-      ))}
-      <StationLayer board={drawn} development={development} figures={format} />
-    </svg>
+    <>
+      <svg
+        className="drawing"
+        role="img"
+        aria-labelledby="board-title board-description"
+        viewBox={viewBox(view)}
+        onPointerMove={(event) => point(stationUnder(event))}
+        onPointerLeave={() => point(null)}
+        onClick={(event) => hold(stationUnder(event))}
+      >
+        <title id="board-title">{words.boardTitle(development.job.title || words.untitled)}</title>
+        <desc id="board-description">{words.boardDescription}</desc>
+        {runs.map((run, i) => (
+          <RunView key={i} run={run} />
+        ))}
+        <StationLayer board={drawn} development={development} figures={format} />
+      </svg>
+      <BoardCorner board={drawn} view={view} size={size} px={px} />
+    </>
   );
 }

@@ -3,6 +3,7 @@ import { defaultJob } from "../../core/index";
 import { saveJob } from "../files/saveJob";
 import { openFile } from "../files/openFile";
 import { openPanel } from "../screen/panel";
+import { useRollUpPlace } from "../rollUp/place";
 import { replaceJob, useApp } from "../store/store";
 import { words } from "../words/interface";
 import { TitleField } from "./TitleField";
@@ -11,6 +12,7 @@ import { Wordmark } from "./Wordmark";
 /** The name of the product, the title of the job and the verbs. */
 export function Header() {
   const file = useRef<HTMLInputElement>(null);
+  const onBoard = useRollUpPlace((place) => place.onBoard);
   const { verbs } = words;
   return (
     <header className="header">
@@ -41,6 +43,7 @@ export function Header() {
         />
         <VerbButton word={verbs.save} act={() => saveJob(useApp.getState().development.job)} />
         <VerbButton word={verbs.examples} act={() => openPanel("examples")} />
+        {!onBoard && <VerbButton word={verbs.rollUp} act={() => openPanel("roll-up")} />}
         <VerbButton word={verbs.print} act={() => openPanel("print")} />
         <VerbButton word={verbs.settings} act={() => openPanel("settings")} />
       </nav>

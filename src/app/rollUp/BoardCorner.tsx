@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useMemo } from "react";
+import { lazy, Suspense, useEffect, useMemo, useState } from "react";
 import type { Board } from "../../drawing/board";
 import type { Box } from "../../drawing/box";
 import type { Size } from "../screen/useSize";
@@ -15,15 +15,13 @@ interface Props {
   readonly px: number;
 }
 
-/** The roll-up in the free corner of the board, where there is one. */
+/** The roll-up in the free corner of the board, where there is one. It is fetched when the page is first touched, not with the page. */
 export function BoardCorner({ board, view, size, px }: Props) {
   const place = useMemo(() => placeOnBoard(board, view, size), [board, view, size]);
   const onBoard = place !== null;
-  useEffect(() => {
-    useRollUpPlace.setState({ onBoard });
-    return () => useRollUpPlace.setState({ onBoard: false });
-  }, [onBoard]);
-  if (!place) return null;
+  useEffect(() => useRollUpPlace.setState({ onBoard }), [onBoard]);
+  const touched = useTouched();
+  if (!place || !touched) return null;
   return (
     <div className="board-corner" style={place}>
       <Suspense fallback={null}>
@@ -31,4 +29,20 @@ export function BoardCorner({ board, view, size, px }: Props) {
       </Suspense>
     </div>
   );
+}
+
+const signs = ["pointermove", "pointerdown", "keydown", "focusin"] as const;
+
+/** Whether a pointer or key has been used on the page. */
+function useTouched(): boolean {
+  const [touched, setTouched] = useState(false);
+  useEffect(() => {
+    if (touched) return;
+    const onSign = () => setTouched(true);
+    for (const sign of signs) window.addEventListener(sign, onSign, { passive: true });
+    return () => {
+      for (const sign of signs) window.removeEventListener(sign, onSign);
+    };
+  }, [touched]);
+  return touched;
 }

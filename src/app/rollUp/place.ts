@@ -11,7 +11,7 @@ const leasts = [{ width: 260, height: 180 }, { width: 440, height: 140 }] as con
 const gap = 10;
 
 /** Whether the board has room for the roll-up beside the drawing; if not, a verb opens it. */
-export const useRollUpPlace = create<{ readonly onBoard: boolean }>()(() => ({ onBoard: false }));
+export const useRollUpPlace = create<{ readonly onBoard: boolean }>()(() => ({ onBoard: true }));
 
 /** Where the board has room for the roll-up, in CSS pixels from the top left of an element of this size that shows `view` whole; null: nowhere. */
 export function placeOnBoard({ blocks }: Pick<Board, "blocks">, view: Box, { width, height }: Size): { left: number; top: number; width: number; height: number } | null {

@@ -4,9 +4,10 @@ import { usePanel } from "./panel";
 // Loaded when first asked for.
 const ExamplesPanel = lazy(() => import("../files/ExamplesPanel").then((module) => ({ default: module.ExamplesPanel })));
 const PrintPanel = lazy(() => import("../print/PrintPanel").then((module) => ({ default: module.PrintPanel })));
+const RollUpPanel = lazy(() => import("../rollUp/RollUpPanel").then((module) => ({ default: module.RollUpPanel })));
 const SettingsPanel = lazy(() => import("../settings/SettingsPanel").then((module) => ({ default: module.SettingsPanel })));
 
-const panels = { examples: ExamplesPanel, print: PrintPanel, settings: SettingsPanel };
+const panels = { examples: ExamplesPanel, print: PrintPanel, "roll-up": RollUpPanel, settings: SettingsPanel };
 
 export function Panels() {
   const open = usePanel((state) => state.open);
