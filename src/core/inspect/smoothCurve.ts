@@ -1,7 +1,7 @@
 // The curve a drafter draws through the marked points: a cubic spline, closed round the girth, broken where a station
 // stands on a corner or a jump of the edge.
 
-import { type Spline, naturalSpline, periodicSpline, splineValue } from "../numeric/periodicSpline";
+import { type Spline, naturalSpline, periodicSpline, splineValue } from "../numeric/spline";
 import { type Vec2, lengthOf } from "../geometry/vector";
 import type { Piece } from "../part/pipePiece";
 import { tangentAlong } from "../trim/edge";

@@ -8,7 +8,7 @@ import type { Problem } from "../job/problem";
 import { type Trimmed, trimPipe } from "../trim/trimmed";
 import { criticalPlaces } from "../unroll/criticalPlaces";
 import { type Pattern, unrollPipe } from "../unroll/pattern";
-import { extremeElement } from "../unroll/seamAngle";
+import { extremeElement } from "../unroll/extremeElement";
 import { type Station, stationsOf } from "../unroll/stations";
 import { pipeCutters, shapesEnd } from "./pipeCutters";
 import { pipeNotices } from "./pipeNotices";

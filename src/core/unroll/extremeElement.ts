@@ -10,7 +10,9 @@ import { directionAlong } from "../trim/edge";
 import { type Span, spansOf } from "../trim/spans";
 import { endHeights } from "./endHeights";
 
+/** Direction of the back in radians. */
 const BACK = Math.PI;
+/** Parts of a span looked at one by one: two turns of the length within one part are not told apart. */
 const PARTS = 12;
 
 /** A place, or a stretch of the girth, of one element length. */

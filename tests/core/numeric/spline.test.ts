@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { naturalSpline, periodicSpline, splineValue, type Spline } from "../../../src/core/numeric/periodicSpline";
+import { naturalSpline, periodicSpline, splineValue, type Spline } from "../../../src/core/numeric/spline";
 import { expectClose } from "../../support/approximate";
 import { randomSource } from "../../support/randomSource";
 
