@@ -11,6 +11,7 @@ const packageHomes: Readonly<Record<string, string>> = {
   valibot: "core/job",
   react: "app",
   "react-dom": "app",
+  zundo: "app",
   zustand: "app",
   vite: "app",
 };
