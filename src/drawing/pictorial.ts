@@ -11,7 +11,7 @@ import type { PictorialElement, PictorialSheet } from "./pictorialSheet";
 import { type Sight, pictured, sightAxes } from "./pictorialSight";
 import { type Wall, wallsOf } from "./pictorialWalls";
 import { stroke } from "./strokes";
-import { STEPS } from "./thinning";
+import { stepFor } from "./thinning";
 
 export interface PictorialOptions {
   /** How far the sheet is rolled up: 0 flat, 1 the finished pipe. */
@@ -84,8 +84,7 @@ interface Drawing {
 
 function thinning({ piece, elements }: PictorialSheet, scale: number): number {
   const divisions = elements.filter(({ division }) => division !== null).length;
-  const space = (piece.form.girth * scale) / divisions;
-  return STEPS.find((step) => step * space >= LEAST_SPACE) ?? divisions;
+  return stepFor((piece.form.girth * scale) / divisions, LEAST_SPACE);
 }
 
 function wallOf(drawing: Drawing, wall: Wall): PictorialWall & { items: readonly Item[] } {
