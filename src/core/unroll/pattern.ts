@@ -1,6 +1,7 @@
 // The flat pattern: every loop of edges carried to the plane, girth across from the seam, height up, as lines and cubics.
 
-import { type Segment, reverseSegment } from "../geometry/segment";
+import { mirroredChain } from "../geometry/mirrored";
+import type { Segment } from "../geometry/segment";
 import { type SmoothCurve, fitCubics } from "../geometry/fit";
 import { pathArea } from "../geometry/path";
 import type { Vec2 } from "../geometry/vector";
@@ -46,7 +47,7 @@ export function unrollPipe(pipe: Pipe, cutters: readonly Cutter[], trimmed: Trim
   const loops = drawn.map((edges): Loop => {
     const segments = edges.flatMap((edge) => edge.segments);
     const kind = pathArea(segments) >= 0 ? "outline" : "opening";
-    return { kind, segments: towards > 0 ? segments : mirrored(segments, pipe.girth) };
+    return { kind, segments: towards > 0 ? segments : mirroredChain(segments, pipe.girth) };
   });
   const heights = trimmed.edges.flatMap((edge) => edgeHeights(cutters, edge));
   const height: [number, number] = heights.length > 0 ? [Math.min(...heights), Math.max(...heights)] : [0, 0];
@@ -62,17 +63,6 @@ function flatEdge(pipe: Pipe, cutters: readonly Cutter[], edge: Edge, seam: numb
   if (!edge.face || isLevel(cutters, edge)) return [{ kind: "line", from: point(0), to: point(1), owner: edge.owner }];
   const curve: SmoothCurve = { point, tangent: (u) => edgeTangent(pipe, cutters, edge, u) };
   return fitCubics(curve, tolerance).map((cubic) => ({ ...cubic, owner: edge.owner }));
-}
-
-/** The same loop seen from the other face: left and right change places, and the direction round. */
-function mirrored(segments: readonly PatternSegment[], girth: number): PatternSegment[] {
-  const flip = ({ x, y }: Vec2): Vec2 => ({ x: girth - x, y });
-  return segments.map((segment): PatternSegment => {
-    const ends = { from: flip(segment.from), to: flip(segment.to) };
-    if (segment.kind === "cubic") return reverseSegment({ ...segment, ...ends, c1: flip(segment.c1), c2: flip(segment.c2) });
-    if (segment.kind === "arc") return reverseSegment({ ...segment, ...ends, centre: flip(segment.centre), anticlockwise: !segment.anticlockwise });
-    return reverseSegment({ ...segment, ...ends });
-  }).reverse();
 }
 
 /** The heights among which an edge's least and greatest are: its ends and its turning places. */
