@@ -20,6 +20,20 @@ export type { Station } from "./unroll/stations";
 export { adequacy, CUSTOMARY_COUNTS, type Adequacy } from "./inspect/adequacy";
 export { girthAt } from "./inspect/trueEnd";
 
+export { fabricate, type Fabrication } from "./fabricate";
+export type { Allowance, AllowancePart } from "./fabricate/allowance";
+export { bendAllowance, bendDeduction, dinKFactor, type Bend } from "./fabricate/bendAllowance";
+export type { Blank } from "./fabricate/blank";
+export type { Contour, ContourSegment } from "./fabricate/contour";
+export { DENSITIES } from "./fabricate/densities";
+export type { EndPlate } from "./fabricate/endPlate";
+export type { FabricatedPiece } from "./fabricate/fabricatedPiece";
+export { GAUGES, gaugeThickness, type Gauge, type GaugeTable } from "./fabricate/gauges";
+export type { Mark } from "./fabricate/mark";
+export type { PartRow } from "./fabricate/partList";
+export type { AllowancePlace } from "./fabricate/place";
+export type { StationHeights } from "./fabricate/stationHeights";
+
 export type { Vec2, Vec3 } from "./geometry/vector";
 export { arcSweep, reverseSegment, segmentPoint, type Arc, type Cubic, type Line, type Segment } from "./geometry/segment";
 export { pathArea, pathLength } from "./geometry/path";

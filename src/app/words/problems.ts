@@ -63,7 +63,25 @@ export function problemSentence(problem: Problem, show: ShowValue): string {
       return "No place on the girth is whole from end to end: the pipe is cut open round.";
     case "thick-for-diameter":
       return "The sheet is thick for so small a diameter: prove the girth on scrap first.";
+    case "allowance-crosses-itself":
+      return `The edge is too hollow for this width${place(detail, show)}: it would cross itself. It is left off.`;
+    case "allowance-too-wide":
+      return `The edge is too short for this width and its two notches${place(detail, show)}. It is left off.`;
+    case "allowance-meets-outline":
+      return `What is added here would run into another edge${place(detail, show)}. It is left off.`;
+    case "gap-too-wide":
+      return `The root gap would take a whole stretch of the pattern${place(detail, show)}. It is left off.`;
+    case "plate-not-flat":
+      return "This end is not one flat cut: no plate closes it.";
+    case "plate-gap-too-wide":
+      return "The gap leaves nothing of the plate.";
   }
+}
+
+/** Where on the pattern, when the problem says so. */
+function place(detail: Problem["detail"], show: ShowValue): string {
+  if (detail?.girth === undefined || detail.height === undefined) return "";
+  return `, ${show(Number(detail.girth))} along the girth and ${show(Number(detail.height))} up`;
 }
 
 type QuantityReason = Extract<ParsedQuantity, { ok: false }>["reason"];

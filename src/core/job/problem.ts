@@ -6,7 +6,8 @@ export type ProblemCode =
   | "file-too-large"
   | "not-json"
   | GeometryCode
-  | NoticeCode;
+  | NoticeCode
+  | FabricationCode;
 
 /** The data does not have the shape of a job, or a value is outside its limits. */
 export type ShapeCode =
@@ -36,6 +37,15 @@ export type GeometryCode =
 
 /** A job that can be made, with something the maker should know. */
 export type NoticeCode = "cut-misses" | "separate-pieces" | "open-round" | "thick-for-diameter";
+
+/** Something the shop asks for that cannot be made: it is left off. The place is in `detail`: girth and height in mm. */
+export type FabricationCode =
+  | "allowance-crosses-itself"
+  | "allowance-too-wide"
+  | "allowance-meets-outline"
+  | "gap-too-wide"
+  | "plate-not-flat"
+  | "plate-gap-too-wide";
 
 /**
  * One thing wrong with the input.
