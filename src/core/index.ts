@@ -3,7 +3,7 @@
 
 export { develop, type Development, type Outcome } from "./develop";
 export type { Piece } from "./part/pipePiece";
-export { edgePoint, keptAt } from "./part/pieceElement";
+export { edgePoint, elementAt, keptAt } from "./part/pieceElement";
 export { openingOutline } from "./part/openingCutter";
 export { roundPipe, type Pipe } from "./form/pipe";
 export type { Cutter, FaceRef, PlaneCutter, SweepCutter } from "./cut/cutter";
@@ -15,9 +15,11 @@ export type { Trimmed } from "./trim/trimmed";
 export type { Loop, Pattern, PatternSegment } from "./unroll/pattern";
 export type { Proof } from "./unroll/proof";
 export { rolledPoint } from "./unroll/rolledPoint";
-export type { Station } from "./unroll/stations";
+export type { RuledElement, Station } from "./unroll/stations";
 
 export { adequacy, CUSTOMARY_COUNTS, type Adequacy } from "./inspect/adequacy";
+export { smoothCubics } from "./inspect/smoothCubics";
+export { smoothGap, type SmoothGap } from "./inspect/smoothGap";
 export { girthAt } from "./inspect/trueEnd";
 
 export { fabricate, type Fabrication } from "./fabricate";

@@ -8,14 +8,12 @@ import type { Cutter } from "../cut/cutter";
 import type { Span } from "../trim/spans";
 import { type Stretch, stretchesAround } from "../trim/stretches";
 
-export interface Station {
-  /** "0", "1", …; extra stations carry the number before them and a letter: "3a". */
-  readonly label: string;
+/** One straight element of the surface and what is kept of it. */
+export interface RuledElement {
   /** Direction in radians, [0, 2π). */
   readonly theta: number;
   /** mm from the seam along the stretch-out. */
   readonly girth: number;
-  readonly mark: "even" | "critical" | "added" | "closing";
   /** Kept stretches just before and just after the element in the order of the girth: different where an edge runs along it. */
   readonly before: readonly Stretch[];
   readonly after: readonly Stretch[];
@@ -26,6 +24,12 @@ export interface Station {
   readonly length: number;
   /** Gaps between kept stretches, low to high. */
   readonly openings: readonly { readonly from: number; readonly to: number }[];
+}
+
+export interface Station extends RuledElement {
+  /** "0", "1", …; extra stations carry the number before them and a letter: "3a". */
+  readonly label: string;
+  readonly mark: "even" | "critical" | "added" | "closing";
 }
 
 /** Where the stations stand. Angles in radians; count even divisions from the seam; towards: 1 with growing θ, -1 against. */
@@ -41,11 +45,8 @@ export interface StationPlan {
 export function stationsOf(pipe: Pipe, cutters: readonly Cutter[], spans: readonly Span[], plan: StationPlan): Station[] {
   const { seam, count, towards } = plan;
   const seamDegrees = degrees(seam);
-  const station = (label: string, theta: number, girth: number, mark: Station["mark"]): Station => {
-    const around = stretchesAround(pipe, cutters, spans, theta);
-    const [before, after] = towards > 0 ? [around.before, around.after] : [around.after, around.before];
-    return { label, theta, girth, mark, before, after, ...summary(before, after) };
-  };
+  const station = (label: string, theta: number, girth: number, mark: Station["mark"]): Station =>
+    ({ label, mark, ...ruledElement(pipe, cutters, spans, { theta, girth, towards }) });
   const even = Array.from({ length: count }, (_, k) => {
     const theta = k === 0 ? seam : wrapTurn(radians(seamDegrees + (towards * 360 * k) / count));
     return station(String(k), theta, (pipe.girth * k) / count, "even");
@@ -56,6 +57,15 @@ export function stationsOf(pipe: Pipe, cutters: readonly Cutter[], spans: readon
   });
   const closing = station("0", seam, pipe.girth, "closing");
   return named([...even, ...extras].sort((a, b) => a.girth - b.girth)).concat(closing);
+}
+
+/** The element at a place of the girth; `towards` as in a plan. Exact. */
+export function ruledElement(
+  pipe: Pipe, cutters: readonly Cutter[], spans: readonly Span[], { theta, girth, towards }: { theta: number; girth: number; towards: 1 | -1 },
+): RuledElement {
+  const around = stretchesAround(pipe, cutters, spans, theta);
+  const [before, after] = towards > 0 ? [around.before, around.after] : [around.after, around.before];
+  return { theta, girth, before, after, ...summary(before, after) };
 }
 
 function extraPlaces({ critical, added }: StationPlan, even: readonly Station[]): { theta: number; mark: "critical" | "added" }[] {
