@@ -16,9 +16,9 @@ export function checkClosed({ piece }: LawCase): void {
   }
 }
 
-/** No loop crosses itself or another by more than 0.001 mm, seen on chords that stray by 0.0005 mm at most. */
+/** No loop crosses itself or another by more than 0.00001 mm, seen on chords that stray by 0.0005 mm at most. */
 export function checkSimple({ runs }: LawCase): void {
-  const crossing = firstCrossing(runs(), 1e-3);
+  const crossing = firstCrossing(runs(), 1e-5);
   if (crossing) throw new Error(`loops ${crossing.loops.join(" and ")} cross near ${crossing.at.x}, ${crossing.at.y}`);
 }
 

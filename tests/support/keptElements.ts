@@ -12,9 +12,9 @@ export interface KeptElements {
   readonly radius: number;
   readonly length: number;
   /** Kept reaches of the element, lowest first. */
-  at(theta: number): readonly Reach[];
+  readonly at: (theta: number) => readonly Reach[];
   /** Total kept length of the element. */
-  lengthAt(theta: number): number;
+  readonly lengthAt: (theta: number) => number;
 }
 
 type Removal = (theta: number) => readonly Reach[];

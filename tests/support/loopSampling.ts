@@ -51,10 +51,11 @@ export function distanceTo(runs: readonly (readonly Vec2[])[], { x, y }: Vec2): 
       const [dx, dy] = [b.x - a.x, b.y - a.y];
       const square = dx * dx + dy * dy;
       const along = square === 0 ? 0 : Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / square));
-      least = Math.min(least, Math.hypot(x - a.x - along * dx, y - a.y - along * dy));
+      const [offX, offY] = [x - a.x - along * dx, y - a.y - along * dy];
+      least = Math.min(least, offX * offX + offY * offY);
     }
   }
-  return least;
+  return Math.sqrt(least);
 }
 
 /** True where the point lies inside an odd number of the runs' turns. */
@@ -106,7 +107,8 @@ function widestGap(segment: Segment, steps: number): number {
   let widest = 0;
   for (let index = 0; index < steps; index += 1) {
     const [a, middle, b] = [index, index + 0.5, index + 1].map((step) => segmentPoint(segment, step / steps)) as [Vec2, Vec2, Vec2];
-    widest = Math.max(widest, Math.hypot(middle.x - (a.x + b.x) / 2, middle.y - (a.y + b.y) / 2));
+    const [offX, offY] = [middle.x - (a.x + b.x) / 2, middle.y - (a.y + b.y) / 2];
+    widest = Math.max(widest, Math.sqrt(offX * offX + offY * offY));
   }
   return widest;
 }
