@@ -37,7 +37,7 @@ export interface PictorialSheet {
 const CHORDS = 128;
 
 /** Greatest distance of the chains from the pattern, as a part of the girth. */
-const TOLERANCE = 1e-4;
+const TOLERANCE = 2e-5;
 
 /** Parts of the way at which the room is measured. */
 const MEASURED = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];

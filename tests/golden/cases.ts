@@ -2,6 +2,9 @@ import { readFileSync, readdirSync } from "node:fs";
 import { type Development, develop } from "../../src/core/index";
 import { type BoardOptions, board } from "../../src/drawing/board";
 import type { Box } from "../../src/drawing/box";
+import { pictorial } from "../../src/drawing/pictorial";
+import { pictorialSheet } from "../../src/drawing/pictorialSheet";
+import { isometric } from "../../src/drawing/pictorialSight";
 import { projectionLines } from "../../src/drawing/projectionLines";
 import { projectionSymbol } from "../../src/drawing/projectionSymbol";
 import { type SheetOptions, sheets } from "../../src/drawing/sheet";
@@ -48,6 +51,18 @@ function sheetCase(name: string, development: () => Development, options: SheetO
   };
 }
 
+function pictorialCase(name: string, file: string, fraction: number, station: number): GoldenCase {
+  return {
+    name,
+    draw: () => {
+      const { job: { drawing: { projection } }, pieces: [piece] } = example(file);
+      if (!piece) throw new Error(`${file}: no piece`);
+      const drawn = pictorial(pictorialSheet(piece, projection), { width: 80, height: 80, fraction, sight: isometric(projection), station });
+      return svgDocument(drawn.items, { box: { left: 0, right: 80, bottom: 0, top: 80 }, title: name });
+    },
+  };
+}
+
 const made = (job: Job) => () => developed(job);
 const third = (job: Job): Job => ({ ...job, drawing: { projection: "third" } });
 
@@ -77,6 +92,9 @@ export const CASES: readonly GoldenCase[] = [
   boardCase("slot through both walls beside a step", made(through), DESK),
   boardCase("steep plane that runs out through the base", made(steep), DESK),
   boardCase("360 stations", made(many), DESK),
+  pictorialCase("pictorial view of a finished pipe", "2-ridge-cap.json", 1, 3),
+  pictorialCase("pictorial view of a pipe half rolled up", "1-lean-to-vent.json", 0.5, 4),
+  pictorialCase("pictorial view of a lying pipe, nearly closed", "3-drying-hood.json", 0.9, 12),
   sheetCase("template on one sheet", () => example("1-lean-to-vent.json"), { family: "iso" }, "1"),
   sheetCase("template on American paper in inches", () => example("5-pier-strut.json"), { family: "us", paper: "Tabloid" }, "A1"),
   sheetCase("cover of a tiled template", () => example("2-ridge-cap.json"), { family: "iso", paper: "A4" }, "cover"),
