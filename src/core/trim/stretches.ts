@@ -59,15 +59,19 @@ export function stretchesAround(
   }
 }
 
-/** At a border a gap or a stretch may have closed to a point: stretches that touch are one, those without length none. */
+/**
+ * At a border a gap or a stretch may have closed to a point: stretches that touch are one, and a stretch without length
+ * is left out beside others. Alone it stays: it is the tip where the material begins.
+ */
 function withoutTouching(stretches: readonly Stretch[], noise: number): Stretch[] {
   const whole: Stretch[] = [];
   for (const stretch of stretches) {
     const last = whole.at(-1);
     if (last && stretch.from - last.to <= noise) whole[whole.length - 1] = { ...last, to: stretch.to, toFace: stretch.toFace };
-    else if (stretch.to - stretch.from > noise) whole.push(stretch);
+    else whole.push(stretch);
   }
-  return whole;
+  const long = whole.filter(({ from, to }) => to - from > noise);
+  return long.length > 0 ? long : whole.slice(0, 1);
 }
 
 /** The span number k, counted round the girth. @throws RangeError when there are no spans. */
