@@ -1,11 +1,11 @@
-import { useMemo, useRef, type MouseEvent } from "react";
+import { lazy, Suspense, useMemo, useRef, type MouseEvent } from "react";
 import { board } from "../../drawing/board";
 import { stationAt } from "../../drawing/stationAt";
 import { useFormat } from "../quantity/useFormat";
 import { viewBox } from "../../output/svg/viewBox";
 import { stationKeys } from "../screen/stationKeys";
 import { useSize, type Size } from "../screen/useSize";
-import { selectDevelopment } from "../store/select";
+import { selectDevelopment, selectStation } from "../store/select";
 import { hold, point, useApp } from "../store/store";
 import { words } from "../words/interface";
 import { BoardCorner } from "../rollUp/BoardCorner";
@@ -13,7 +13,8 @@ import { pxPerMm } from "./pxPerMm";
 import { sheetPoint, viewOf } from "./view";
 import { RunView } from "./RunView";
 import { runsByClause } from "./runs";
-import { StationLayer } from "./StationLayer";
+
+const StationLayer = lazy(() => import("./StationLayer").then((module) => ({ default: module.StationLayer })));
 
 /** The page: views and pattern in projection, at the scale that fits the window. */
 export function BoardView() {
@@ -36,6 +37,7 @@ function Sheet({ size }: { size: Size }) {
   const drawn = useMemo(() => board(development, { width, height, figures: format }), [development, width, height, format]);
   const runs = useMemo(() => runsByClause(drawn.items), [drawn]);
   const view = useMemo(() => viewOf(drawn.bounds, width, height), [drawn, width, height]);
+  const inHand = useApp((state) => selectStation(state) !== null);
   const stationUnder = (event: MouseEvent<SVGSVGElement>) => stationAt(drawn, development, sheetPoint(view, size, event));
 
   return (
@@ -54,7 +56,11 @@ function Sheet({ size }: { size: Size }) {
         {runs.map((run, i) => (
           <RunView key={i} run={run} />
         ))}
-        <StationLayer board={drawn} development={development} figures={format} />
+        {inHand && (
+          <Suspense fallback={null}>
+            <StationLayer board={drawn} development={development} figures={format} />
+          </Suspense>
+        )}
       </svg>
       <BoardCorner board={drawn} view={view} size={size} px={px} />
     </>

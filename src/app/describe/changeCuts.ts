@@ -1,5 +1,5 @@
 import type { Cut, Job } from "../../core/index";
-import { legAdded, legRemoved } from "./freeProfile";
+import { legAdded, legRemoved } from "./changeLegs";
 import { withCut } from "./cutField";
 
 // The verbs of the clauses: each gives a new job.

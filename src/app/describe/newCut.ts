@@ -1,11 +1,6 @@
 import type { Cut, Job, OpeningCut, ShapedCut } from "../../core/index";
-import type { clauseWords } from "../words/clauses";
 import { freshId } from "./changeCuts";
-
-export type CutWord = Exclude<keyof typeof clauseWords.add, "verb">;
-
-/** The kinds of cut that can be added, in the order of the menu. */
-export const cutWords: readonly CutWord[] = ["plane", "hollow", "nose", "ogee", "step", "vee", "free", "round", "rectangle", "slot"];
+import type { CutWord } from "./cutWords";
 
 /** A cut of this kind to begin with, sized to sit well on the pipe as it is now. */
 export function newCut(job: Job, word: CutWord): Cut {

@@ -1,21 +1,18 @@
 import { useId } from "react";
 import type { ChoiceToken } from "../describe/token";
-import { useFormat } from "../quantity/useFormat";
 import { commit, spell, useApp } from "../store/store";
-import { faultSentence } from "../words/fault";
 import { FieldFault } from "./FieldFault";
 
 /** A choice made where it stands in the sentence. */
 export function ChoiceField({ token, tail = "" }: { token: ChoiceToken; tail?: string }) {
   const draft = useApp((state) => state.drafts[token.key]);
-  const format = useFormat();
   const faultId = useId();
   const choose = (value: string) => {
     if (token.spells !== undefined) spell(token.key.replace(/\.side$/, ""), value === token.spells);
     commit(token.key, value, (job) => token.put(job, value));
   };
   return (
-    <FieldFault tail={tail} id={faultId} sentence={draft ? faultSentence(draft.fault, format) : null}>
+    <FieldFault tail={tail} id={faultId} fault={draft?.fault} quantity="length">
       <select
         className="choice"
         aria-label={token.label}

@@ -1,5 +1,7 @@
 import { memo } from "react";
+import type { Problem } from "../../core/index";
 import type { Clause, Token } from "../describe/token";
+import { FaultSentence } from "../screen/FaultSentence";
 import { takeClause } from "../store/store";
 import { clauseWords } from "../words/clauses";
 import { ChoiceField } from "./ChoiceField";
@@ -8,7 +10,7 @@ import { NumberField } from "./NumberField";
 import { StationVerbs } from "./StationVerbs";
 
 /** One sentence of the description, tied to its part of the drawing. */
-export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: { clause: Clause; inHand: boolean; notices: readonly string[] }) {
+export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: { clause: Clause; inHand: boolean; notices: readonly Problem[] }) {
   const take = () => takeClause(clause.id);
   return (
     <li className="clause" data-in-hand={inHand || undefined} data-off={clause.on ? undefined : true} onFocus={take} onPointerEnter={take} onPointerLeave={() => takeClause(null)}>
@@ -19,9 +21,9 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: 
           ))}
           {!clause.on && <span className="off"> ({clauseWords.off})</span>}
         </p>
-        {notices.map((sentence) => (
-          <p key={sentence} className="notice">
-            {sentence}
+        {notices.map((problem, i) => (
+          <p key={i} className="notice">
+            <FaultSentence fault={{ kind: "problem", problem }} />
           </p>
         ))}
         {clause.part === "cut" && <ClauseVerbs id={clause.id.replace(/^cut:/, "")} name={clause.name} />}

@@ -1,21 +1,18 @@
 import { useMemo } from "react";
 import type { Problem } from "../../core/index";
-import { cutAdded } from "../describe/changeCuts";
 import { describe } from "../describe/describe";
-import { cutWords, newCut, type CutWord } from "../describe/newCut";
+import { cutWords, type CutWord } from "../describe/cutWords";
 import type { Clause } from "../describe/token";
-import { useFormat } from "../quantity/useFormat";
 import { selectClause, selectJob, selectNotices, selectSpelled } from "../store/select";
 import { change, useApp } from "../store/store";
 import { clauseWords } from "../words/clauses";
-import { faultSentence } from "../words/fault";
 import { words } from "../words/interface";
 import { ClauseView } from "./ClauseView";
 import { NoteField } from "./NoteField";
 import { ProofView } from "./ProofView";
 import { VerbMenu } from "./VerbMenu";
 
-const none: readonly string[] = [];
+const none: readonly Problem[] = [];
 
 /** The job as sentences, edited in place. */
 export function Description() {
@@ -26,7 +23,7 @@ export function Description() {
   const clauses = useMemo(() => describe(job, spelled), [job, spelled]);
   const view = (clause: Clause) => <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={notices.get(clause.id) ?? none} />;
   const firstAfterCuts = clauses.findIndex((clause) => clause.part === "sheet");
-  const verbs = cutWords.map((word) => ({ label: clauseWords.add[word], act: () => add(word) }));
+  const verbs = cutWords.map((word) => ({ label: clauseWords.add[word], act: () => void add(word) }));
   return (
     <section id="description" className="description" aria-label={words.description} tabIndex={-1}>
       <ul className="clauses">{clauses.slice(0, firstAfterCuts).map(view)}</ul>
@@ -38,22 +35,22 @@ export function Description() {
   );
 }
 
-function add(word: CutWord): void {
+async function add(word: CutWord): Promise<void> {
+  const [{ cutAdded }, { newCut }] = await Promise.all([import("../describe/changeCuts"), import("../describe/newCut")]);
   change((job) => cutAdded(job, newCut(job, word)));
 }
 
-function useNoticesByClause(): ReadonlyMap<string, readonly string[]> {
+function useNoticesByClause(): ReadonlyMap<string, readonly Problem[]> {
   const notices = useApp(selectNotices);
   const job = useApp(selectJob);
-  const format = useFormat();
   return useMemo(() => {
-    const byClause = new Map<string, string[]>();
+    const byClause = new Map<string, Problem[]>();
     for (const problem of notices) {
       const id = clauseOf(problem, job.part.cuts);
-      byClause.set(id, [...(byClause.get(id) ?? []), faultSentence({ kind: "problem", problem }, format)]);
+      byClause.set(id, [...(byClause.get(id) ?? []), problem]);
     }
     return byClause;
-  }, [notices, job, format]);
+  }, [notices, job]);
 }
 
 /** The clause a notice belongs to; what concerns the whole job stands at the pipe. */

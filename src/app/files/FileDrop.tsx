@@ -1,6 +1,5 @@
 import { useEffect, useState } from "react";
 import { words } from "../words/interface";
-import { openFile } from "./openFile";
 
 /** Lets a job file be dropped anywhere on the page. */
 export function FileDrop() {
@@ -20,7 +19,7 @@ export function FileDrop() {
       event.preventDefault();
       setOver(false);
       const [file] = event.dataTransfer?.files ?? [];
-      if (file) void openFile(file);
+      if (file) void import("./openFile").then(({ openFile }) => openFile(file));
     };
     window.addEventListener("dragover", onDragOver);
     window.addEventListener("dragleave", onDragLeave);

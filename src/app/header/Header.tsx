@@ -1,7 +1,6 @@
 import { useRef } from "react";
 import { defaultJob } from "../../core/index";
 import { saveJob } from "../files/saveJob";
-import { openFile } from "../files/openFile";
 import { openPanel } from "../screen/panel";
 import { useRollUpPlace } from "../rollUp/place";
 import { replaceJob, useApp } from "../store/store";
@@ -38,7 +37,7 @@ export function Header() {
             const [chosen] = event.target.files ?? [];
             // Cleared, so that the same file can be chosen again.
             event.target.value = "";
-            if (chosen) void openFile(chosen);
+            if (chosen) void import("../files/openFile").then(({ openFile }) => openFile(chosen));
           }}
         />
         <VerbButton word={verbs.save} act={() => saveJob(useApp.getState().development.job)} />

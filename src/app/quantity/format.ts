@@ -1,4 +1,4 @@
-import { formatQuantity, parseQuantity, type Job } from "../../core/index";
+import { formatQuantity, type Job } from "../../core/index";
 import type { Settings } from "../store/settings";
 
 // How lengths, angles and counts are written on this screen: units of the job, places and fractions of the settings.
@@ -20,6 +20,7 @@ export interface Format {
   area(mm2: number): string;
 }
 
+const mmPerInch = 25.4;
 const placesOfAngle = 2;
 const placesOfField = { mm: 4, inch: 5 };
 
@@ -36,12 +37,10 @@ export function formatOf(units: Job["units"], settings: Pick<Settings, "places" 
   const lengthPlaces = units === "inch" ? settings.places + 1 : settings.places;
   const figure = (value: number, quantity: Quantity) => write(value, quantity, quantity === "length" ? lengthPlaces : placesOfAngle, settings.denominator);
   const field = (value: number, quantity: Quantity) => {
-    const fraction = write(value, quantity, placesOfField[units], settings.denominator);
-    const read = settings.denominator > 0 ? parseQuantity(fraction, { units, kind: quantity }) : null;
-    // A fraction is shown only when it is the value itself.
-    return read?.ok && Math.abs(read.value - value) > 1e-6 ? write(value, quantity, placesOfField[units], 0) : fraction;
+    const parts = (value / mmPerInch) * settings.denominator;
+    // A fraction is shown only when it is the value itself, within a millionth of a part.
+    return write(value, quantity, placesOfField[units], Math.abs(parts - Math.round(parts)) < 1e-6 ? settings.denominator : 0);
   };
-  const inch2 = 25.4 * 25.4;
   return {
     units,
     unit: units === "inch" ? "in" : "mm",
@@ -49,11 +48,11 @@ export function formatOf(units: Job["units"], settings: Pick<Settings, "places" 
     field,
     length: (mm) => figure(mm, "length"),
     angle: (degrees) => `${figure(degrees, "angle")}°`,
-    area: (mm2) => (units === "inch" ? `${write(mm2 / inch2, "count", 3, 0)} in²` : `${write(mm2, "count", 1, 0)} mm²`),
+    area: (mm2) => (units === "inch" ? `${write(mm2 / mmPerInch ** 2, "count", 3, 0)} in²` : `${write(mm2, "count", 1, 0)} mm²`),
   };
 }
 
 /** What one press of an arrow key adds: 1 mm, a sixteenth of an inch, one degree, one. */
 export function stepOf(quantity: Quantity, units: Job["units"]): number {
-  return quantity === "length" && units === "inch" ? 25.4 / 16 : 1;
+  return quantity === "length" && units === "inch" ? mmPerInch / 16 : 1;
 }

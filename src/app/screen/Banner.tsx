@@ -1,19 +1,18 @@
-import { useFormat } from "../quantity/useFormat";
 import { selectMessage } from "../store/select";
 import { replaceJob, say, useApp, type Message } from "../store/store";
-import type { Format } from "../quantity/format";
-import { faultSentence } from "../words/fault";
 import { words } from "../words/interface";
+import { FaultSentence } from "./FaultSentence";
 
 /** One thing the reader must know, with what can be done about it. */
 export function Banner() {
   const message = useApp(selectMessage);
-  const format = useFormat();
   return (
     <div className="banner-place" role="status">
       {message && (
         <div className="banner">
-          <p>{sentence(message, format)}</p>
+          <p>
+            {sentence(message)} {"fault" in message && <FaultSentence fault={message.fault} />}
+          </p>
           {message.kind === "set-aside" && (
             <button type="button" className="verb" onClick={() => replaceJob(message.job)}>
               {words.message.bringBack}
@@ -28,7 +27,7 @@ export function Banner() {
   );
 }
 
-function sentence(message: Message, format: Format): string {
+function sentence(message: Message): string {
   const { message: said } = words;
   switch (message.kind) {
     case "unreadable-autosave":
@@ -36,9 +35,9 @@ function sentence(message: Message, format: Format): string {
     case "no-storage":
       return said.noStorage;
     case "refused":
-      return `${said.refused} ${faultSentence(message.fault, format)}`;
+      return said.refused;
     case "file":
-      return `${said.file(message.name)} ${faultSentence(message.fault, format)}`;
+      return said.file(message.name);
     case "set-aside":
       return said.setAside(message.job.title || words.untitled);
   }

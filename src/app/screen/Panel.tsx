@@ -1,6 +1,7 @@
 import { useEffect, useRef, type ReactNode } from "react";
 import { words } from "../words/interface";
 import { closePanel } from "./panel";
+import "../theme/panels.css";
 
 /** A sheet laid over the page: Escape, the word "Close" or a press beside it puts it away. */
 export function Panel({ title, children }: { title: string; children: ReactNode }) {

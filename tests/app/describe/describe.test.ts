@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { Cut, Job, ShapedCut } from "../../../src/core/index";
-import { cutWords, newCut } from "../../../src/app/describe/newCut";
+import { cutWords } from "../../../src/app/describe/cutWords";
+import { newCut } from "../../../src/app/describe/newCut";
 import { describe as clausesOf } from "../../../src/app/describe/describe";
 import { sentenceText } from "../../../src/app/describe/sentenceText";
 import type { NumberToken } from "../../../src/app/describe/token";

@@ -1,5 +1,5 @@
 // @vitest-environment jsdom
-import { cleanup, render, screen, within } from "@testing-library/react";
+import { cleanup, render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { Description } from "../../../src/app/description/Description";
@@ -37,25 +37,25 @@ test("choosing an angle for a side shows it in figures, ready to be typed over",
   expect(figure.value).toBe("270");
   await userEvent.clear(figure);
   await userEvent.type(figure, "95{Enter}");
-  expect(job().part.cuts[1]).toMatchObject({ direction: 95 });
+  await waitFor(() => expect(job().part.cuts[1]).toMatchObject({ direction: 95 }));
 });
 
 test("a cut is added from the menu, and the new clause is there to be edited", async () => {
   await userEvent.click(screen.getByRole("button", { name: "Add a cut or an opening" }));
   await userEvent.click(screen.getByRole("button", { name: "Slot" }));
+  expect(await screen.findByRole("group", { name: "Slot" })).toBeTruthy();
   expect(ids()).toEqual(["slope", "branch", "slot"]);
-  expect(screen.getByRole("group", { name: "Slot" })).toBeTruthy();
 });
 
 test("the verbs of a clause move, copy, switch off and remove its cut", async () => {
   await verb("Slanted end", "Move down");
-  expect(ids()).toEqual(["branch", "slope"]);
+  await waitFor(() => expect(ids()).toEqual(["branch", "slope"]));
   await verb("Slanted end", "Switch off");
-  expect(job().part.cuts[1]?.on).toBe(false);
+  await waitFor(() => expect(job().part.cuts[1]?.on).toBe(false));
   await verb("Slanted end", "Remove");
-  expect(ids()).toEqual(["branch"]);
+  await waitFor(() => expect(ids()).toEqual(["branch"]));
   await verb("Round opening", "Copy");
-  expect(ids()).toEqual(["branch", "branch-2"]);
+  await waitFor(() => expect(ids()).toEqual(["branch", "branch-2"]));
 });
 
 test("Escape closes a menu and gives the focus back", async () => {
@@ -70,7 +70,7 @@ test("a cut that misses is said at its clause", async () => {
   const height = within(screen.getByRole("group", { name: "Round opening" })).getByRole("textbox", { name: "Height of its centre" });
   await userEvent.clear(height);
   await userEvent.type(height, "900{Enter}");
-  expect(within(screen.getByRole("group", { name: "Round opening" })).getByText("This misses the pipe: nothing is cut.")).toBeTruthy();
+  expect(await within(screen.getByRole("group", { name: "Round opening" })).findByText("This misses the pipe: nothing is cut.")).toBeTruthy();
 });
 
 test("the clause that has the focus is in hand", async () => {
