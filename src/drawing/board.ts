@@ -12,7 +12,7 @@ import { moveItem } from "./moveItem";
 import { patternBlock } from "./patternBlock";
 import type { Place } from "./place";
 import { principalDimensions } from "./principalDimensions";
-import { type Draw, type Fitted, scaleToFit } from "./scaleToFit";
+import { type Draw, type Fitted, drawnAtScale, scaleToFit } from "./scaleToFit";
 import { type ViewPlan, viewBlock } from "./viewBlock";
 import { viewGeometry } from "./viewGeometry";
 import { type ViewName, type Views, viewsOf } from "./views";
@@ -30,6 +30,10 @@ export interface BoardOptions {
   readonly piece?: number;
   /** "projection" keeps the pattern in projection however small the drawing gets; "best" (unless given) lets it stand apart. */
   readonly arrangement?: "best" | "projection";
+  /** Drawn at this scale and in this arrangement, whatever the window: a board that is looked at more closely. */
+  readonly at?: Pick<Board, "scale" | "arrangement">;
+  /** Keeps the scale and the places of the blocks of this board, though the drawing may leave the window: while something is dragged. */
+  readonly hold?: Board | undefined;
 }
 
 export interface Block {
@@ -64,13 +68,21 @@ export function board(development: Development, options: BoardOptions): Board {
   if (!(width > 0 && height > 0)) throw new RangeError(`invalid window: ${width} × ${height}`);
   const metrics = metricsFor(lettering);
   const { draw, piece, views } = drawer(development, options.piece ?? 0, metrics, figures, words);
+  if (options.hold) return { lettering, views, ...settled(heldAs(options.hold, draw), { x: 0, y: 0 }, piece) };
   const window = { width: width - 2 * MARGIN * lettering, height: height - 2 * MARGIN * lettering };
-  const best = scaleToFit(draw, {
-    attitude: piece.form.attitude, projection: development.job.drawing.projection, between: metrics.between, window, apart: arrangement === "best",
+  const stand = { attitude: piece.form.attitude, projection: development.job.drawing.projection, between: metrics.between };
+  const best = options.at ? drawnAtScale(draw, options.at.scale, options.at.arrangement, stand) : scaleToFit(draw, {
+    ...stand, window, apart: arrangement === "best",
     leastScale: leastScale(piece, metrics, `${words.stretchOut} ${figures.length(piece.form.girth)}`),
   });
   const shift = { x: (width - best.bounds.left - best.bounds.right) / 2, y: (height - best.bounds.bottom - best.bounds.top) / 2 };
   return { lettering, views, ...settled(best, shift, piece) };
+}
+
+/** The drawing as it stands on another board. */
+function heldAs({ scale, arrangement, bounds, blocks: { front, top, side, pattern } }: Board, draw: Draw): Fitted {
+  const origins = { front: front.place.origin, top: top.place.origin, side: side.place.origin, pattern: pattern.place.origin };
+  return { scale, arrangement, bounds, origins, blocks: draw(scale) };
 }
 
 /** The circle takes a few figures across, the stretch-out its own length in figures. */

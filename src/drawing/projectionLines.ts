@@ -1,15 +1,16 @@
 // A station in hand: its element in every view and in the pattern, and the projection lines that carry it from the circle to the
 // front view, to the cut and on into the pattern. Drawn over a board without drawing the board again.
 
-import type { Development, Piece, Station, Vec2 } from "../core/index";
+import type { Development, Piece, RuledElement, Vec2 } from "../core/index";
 import type { Board } from "./board";
 import { unionOf } from "./contour";
 import type { CircleItem, Item, Ref } from "./display";
+import { elementPoint } from "./elementPoint";
 import { type Figures, METRIC } from "./figures";
 import { metricsFor } from "./metrics";
 import { onSheet } from "./place";
 import { stroke } from "./strokes";
-import { type ViewName, sheetAngle, sideways } from "./views";
+import type { ViewName } from "./views";
 
 /** Radius of the mark on the circle, lettering heights. */
 const MARK = 0.25;
@@ -23,7 +24,11 @@ export function projectionLines(
   const piece = development.pieces[number];
   const station = piece?.stations[index];
   if (!piece || !station) return [];
-  const ref: Ref = { clause: "stations", station: index };
+  return elementLines(board, piece, station, { figures, ref: { clause: "stations", station: index } });
+}
+
+/** The same for any element of the piece, between stations too. */
+export function elementLines(board: Board, piece: Piece, station: RuledElement, { figures = METRIC, ref }: { figures?: Figures; ref: Ref }): readonly Item[] {
   const kept = unionOf([...station.before, ...station.after]);
   const heights = kept.length > 0 ? [kept[0]?.from ?? 0, kept.at(-1)?.to ?? 0] : [];
   return [
@@ -34,42 +39,32 @@ export function projectionLines(
   ];
 }
 
-/** Where a point of the element at a height falls in a view. */
-function pointIn(board: Board, name: ViewName, piece: Piece, theta: number, z: number): Vec2 {
-  const { place } = board.blocks[name];
-  const view = board.views[name];
-  const { radius } = piece.form;
-  if (view.kind === "broadside") return onSheet(place, { x: sideways(view, radius, theta), y: z });
-  const angle = sheetAngle(view, theta);
-  return onSheet({ ...place, turn: 0 }, { x: radius * Math.cos(angle), y: radius * Math.sin(angle) });
-}
-
 /** From the point on the circle to the far end of the element in the view it projects to directly. */
-function fromCircle(board: Board, piece: Piece, { theta }: Station, heights: readonly number[], ref: Ref): Item[] {
+function fromCircle(board: Board, piece: Piece, { theta }: RuledElement, heights: readonly number[], ref: Ref): Item[] {
   const circle: ViewName = board.views.top.kind === "end-on" ? "top" : "side";
-  const start = pointIn(board, circle, piece, theta, 0);
-  const ends = heights.map((z) => pointIn(board, "front", piece, theta, z));
+  const start = elementPoint(board, circle, piece, theta, 0);
+  const ends = heights.map((z) => elementPoint(board, "front", piece, theta, z));
   const distance = (point: Vec2) => Math.hypot(point.x - start.x, point.y - start.y);
   const [far] = ends.sort((a, b) => distance(b) - distance(a));
   return far ? [stroke("projection", start, far, ref)] : [];
 }
 
 /** From the ends of the element in the front view to its ends in the pattern, across whatever lies between. */
-function intoPattern(board: Board, piece: Piece, { theta, girth }: Station, heights: readonly number[], ref: Ref): Item[] {
+function intoPattern(board: Board, piece: Piece, { theta, girth }: RuledElement, heights: readonly number[], ref: Ref): Item[] {
   if (board.arrangement !== "projection") return [];
-  return heights.map((z) => stroke("projection", pointIn(board, "front", piece, theta, z), onSheet(board.blocks.pattern.place, { x: girth, y: z }), ref));
+  return heights.map((z) => stroke("projection", elementPoint(board, "front", piece, theta, z), onSheet(board.blocks.pattern.place, { x: girth, y: z }), ref));
 }
 
-function elementIn(board: Board, name: ViewName, piece: Piece, { theta }: Station, kept: readonly { from: number; to: number }[], ref: Ref): Item[] {
+function elementIn(board: Board, name: ViewName, piece: Piece, { theta }: RuledElement, kept: readonly { from: number; to: number }[], ref: Ref): Item[] {
   if (board.views[name].kind === "broadside") {
-    return kept.map(({ from, to }) => stroke("station in hand", pointIn(board, name, piece, theta, from), pointIn(board, name, piece, theta, to), ref));
+    return kept.map(({ from, to }) => stroke("station in hand", elementPoint(board, name, piece, theta, from), elementPoint(board, name, piece, theta, to), ref));
   }
-  const mark: CircleItem = { kind: "circle", pen: "station in hand", centre: pointIn(board, name, piece, theta, 0), radius: MARK * board.lettering, ref };
+  const mark: CircleItem = { kind: "circle", pen: "station in hand", centre: elementPoint(board, name, piece, theta, 0), radius: MARK * board.lettering, ref };
   return [mark];
 }
 
 /** The element in the pattern with its kept length in figures beside its middle. */
-function trueLength(board: Board, station: Station, kept: readonly { from: number; to: number }[], figures: Figures, ref: Ref): Item[] {
+function trueLength(board: Board, station: RuledElement, kept: readonly { from: number; to: number }[], figures: Figures, ref: Ref): Item[] {
   const { place } = board.blocks.pattern;
   const { lettering, gap } = metricsFor(board.lettering);
   const line = ({ from, to }: { from: number; to: number }) =>

@@ -51,8 +51,7 @@ const FULL = 0.97;
 export function scaleToFit(draw: Draw, asked: FitSetting): Fitted {
   const drawAt = (scale: number): Drawn => {
     const blocks = draw(scale);
-    const boxes = { front: boundsOf(blocks.front), top: boundsOf(blocks.top), side: boundsOf(blocks.side), pattern: boundsOf(blocks.pattern) };
-    return { scale, blocks, boxes };
+    return { scale, blocks, boxes: boxesOf(blocks) };
   };
   let last = drawAt(Math.max(1, asked.leastScale));
   let now = drawAt(Math.max(asked.leastScale, last.scale / fullness(last, "projection", asked)));
@@ -70,6 +69,18 @@ export function scaleToFit(draw: Draw, asked: FitSetting): Fitted {
   }
   const { scale, blocks, boxes } = best ?? now;
   return { scale, arrangement, blocks, ...arranged(boxes, arrangement, setting) };
+}
+
+/** The drawing at a given scale and in a given arrangement, whatever the room. */
+export function drawnAtScale(
+  draw: Draw, scale: number, arrangement: Arrangement, { attitude, projection, between }: Pick<FitSetting, "attitude" | "projection" | "between">,
+): Fitted {
+  const blocks = draw(scale);
+  return { scale, arrangement, blocks, ...arrangeBlocks(boxesOf(blocks), arrangement, attitude, projection, between) };
+}
+
+function boxesOf(blocks: Blocks): Drawn["boxes"] {
+  return { front: boundsOf(blocks.front), top: boundsOf(blocks.top), side: boundsOf(blocks.side), pattern: boundsOf(blocks.pattern) };
 }
 
 /** The setting with a window large enough for the least scale, in the shape asked for. */
