@@ -34,6 +34,7 @@ export const PENS = {
   station: { width: NARROW, dash: [], role: "construction" },
   "extra station": { width: NARROW, dash: [SHORT, GAP], role: "construction" },
   projection: { width: NARROW, dash: [], role: "construction" },
+  "smooth curve": { width: NARROW, dash: [SHORT, GAP], role: "annotation" },
   dimension: { width: NARROW, dash: [], role: "annotation" },
   "station in hand": { width: WIDE, dash: [], role: "in hand" },
   "hidden station in hand": { width: NARROW, dash: [DASH, GAP], role: "in hand" },

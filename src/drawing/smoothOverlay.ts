@@ -1,0 +1,46 @@
+// On the pattern: the curve a drafter would draw through the stations of one end, over the true edge, and a lettered circle round
+// the place where it strays farthest (as for any detail that is drawn enlarged beside).
+
+import { type Cubic, type Piece, type SmoothGap, smoothCubics } from "../core/index";
+import type { Board } from "./board";
+import { clearSpace } from "./clearSpace";
+import type { Item, PathItem, TextItem } from "./display";
+import { textBox } from "./lettering";
+import { metricsFor } from "./metrics";
+import { onSheet, segmentOnSheet } from "./place";
+
+export interface SmoothEndShown {
+  readonly end: "top" | "bottom";
+  readonly gap: SmoothGap;
+  /** Names the detail. */
+  readonly letter: string;
+}
+
+/** Radius of the circle round the place, lettering heights. */
+const ROUND = 1.1;
+
+/** Items over the pattern of a board. */
+export function smoothOverlay(board: Board, piece: Piece, { end, gap, letter }: SmoothEndShown): readonly Item[] {
+  const { place } = board.blocks.pattern;
+  const curves = smoothCubics(piece, end).map((chain): PathItem => ({
+    kind: "path", pen: "smooth curve", closed: false, segments: chain.map((cubic: Cubic) => segmentOnSheet(place, cubic)),
+  }));
+  const centre = onSheet(place, { x: (gap.edge.x + gap.curve.x) / 2, y: (gap.edge.y + gap.curve.y) / 2 });
+  const radius = ROUND * board.lettering;
+  return [...curves, { kind: "circle", pen: "dimension", centre, radius }, letterBeside(board, centre, radius, letter)];
+}
+
+/** The letter at the first of twelve places round the circle where the paper is free, upper right first; else there, cleared. */
+function letterBeside(board: Board, centre: { x: number; y: number }, radius: number, text: string): TextItem {
+  const { lettering: height, gap } = metricsFor(board.lettering);
+  const space = clearSpace(gap / 2);
+  space.take(board.items);
+  const places = [0, 1, 2].flatMap((row) => Array.from({ length: 12 }, (_, i): TextItem => {
+    const angle = Math.PI / 4 + (i * Math.PI) / 6;
+    const away = radius + gap + (0.6 + 0.6 * row) * height;
+    return { kind: "text", pen: "lettering", text, height, align: "middle", turn: 0, at: { x: centre.x + away * Math.cos(angle), y: centre.y + away * Math.sin(angle) - height / 2 } };
+  }));
+  const [first] = places;
+  if (!first) throw new RangeError("no place round a circle");
+  return places.find((letter) => space.isFree(textBox(letter))) ?? { ...first, clear: true };
+}
