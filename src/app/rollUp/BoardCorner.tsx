@@ -1,6 +1,7 @@
-import { lazy, Suspense, useEffect, useMemo, useState } from "react";
+import { lazy, Suspense, useEffect, useMemo } from "react";
 import type { Board } from "../../drawing/board";
 import type { Box } from "../../drawing/box";
+import { useTouch } from "../screen/touch";
 import type { Size } from "../screen/useSize";
 import { placeOnBoard, useRollUpPlace } from "./place";
 
@@ -20,7 +21,7 @@ export function BoardCorner({ board, view, size, px }: Props) {
   const place = useMemo(() => placeOnBoard(board, view, size), [board, view, size]);
   const onBoard = place !== null;
   useEffect(() => useRollUpPlace.setState({ onBoard }), [onBoard]);
-  const touched = useTouched();
+  const touched = useTouch((state) => state.touched);
   if (!place || !touched) return null;
   return (
     <div className="board-corner" style={place}>
@@ -29,20 +30,4 @@ export function BoardCorner({ board, view, size, px }: Props) {
       </Suspense>
     </div>
   );
-}
-
-const signs = ["pointermove", "pointerdown", "keydown", "focusin"] as const;
-
-/** Whether a pointer or key has been used on the page. */
-function useTouched(): boolean {
-  const [touched, setTouched] = useState(false);
-  useEffect(() => {
-    if (touched) return;
-    const onSign = () => setTouched(true);
-    for (const sign of signs) window.addEventListener(sign, onSign, { passive: true });
-    return () => {
-      for (const sign of signs) window.removeEventListener(sign, onSign);
-    };
-  }, [touched]);
-  return touched;
 }

@@ -1,7 +1,11 @@
+import { useTouch, watchForTouch } from "./touch";
+
+import { fetchEditing } from "../description/fetchEditing";
+
 // What only a hand needs is fetched when the page is first touched, not with the page; then it is there before it is asked for.
 
 const parts = [
-  () => import("../description/editing"),
+  fetchEditing,
   () => import("../board/StationLayer"),
   () => import("./FaultWords"),
   () => import("../describe/changeCuts"),
@@ -9,13 +13,8 @@ const parts = [
   () => import("../files/openFile"),
 ];
 
-const signs = ["pointermove", "pointerdown", "keydown", "focusin"] as const;
-
 /** Fetches the parts at the first sign of a hand. A part that cannot be fetched is asked for again when it is needed. */
 export function warmAtFirstTouch(): void {
-  const warm = () => {
-    for (const sign of signs) window.removeEventListener(sign, warm);
-    void Promise.allSettled(parts.map((part) => part()));
-  };
-  for (const sign of signs) window.addEventListener(sign, warm, { passive: true });
+  useTouch.subscribe(() => void Promise.allSettled(parts.map((part) => part())));
+  watchForTouch();
 }
