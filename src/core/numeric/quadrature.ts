@@ -12,7 +12,8 @@ const HALF = [
 const DEEPEST = 14;
 
 /**
- * The integral of `f` over [from, to], to about `tolerance` (absolute, same unit as the integral).
+ * The integral of `f` over [from, to], to about `tolerance` (absolute, same unit as the integral): a part is halved until
+ * both levels agree within it, which leaves far less than that behind.
  * Functions with a square-root end are halved towards that end; the depth is limited, so the result is always finite for finite f.
  */
 export function integrate(f: (x: number) => number, from: number, to: number, tolerance: number): number {
@@ -24,7 +25,7 @@ function halve(f: (x: number) => number, from: number, to: number, whole: number
   const left = gauss(f, from, middle);
   const right = gauss(f, middle, to);
   if (depth === 0 || Math.abs(left + right - whole) <= tolerance) return left + right;
-  return halve(f, from, middle, left, tolerance / 2, depth - 1) + halve(f, middle, to, right, tolerance / 2, depth - 1);
+  return halve(f, from, middle, left, tolerance, depth - 1) + halve(f, middle, to, right, tolerance, depth - 1);
 }
 
 function gauss(f: (x: number) => number, from: number, to: number): number {

@@ -5,7 +5,7 @@ import type { Pipe } from "../form/pipe";
 import type { Cutter, FaceRef } from "../cut/cutter";
 import { faceHeight, faceTangent } from "../cut/faceHeight";
 import type { Owner } from "../cut/owner";
-import { cutterAt } from "./stretches";
+import { cutterAt } from "../cut/heightOn";
 
 /**
  * An edge with the kept material on its left (θ to the right, z up, outside of the pipe). θ in radians within one turn

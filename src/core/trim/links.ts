@@ -6,7 +6,8 @@ import type { Owner } from "../cut/owner";
 import { removedStretches } from "../cut/removedStretches";
 import { type Node, nodeAt, nodesOf } from "./nodes";
 import type { Span } from "./spans";
-import { type Stretch, cutterAt, stretchesOn } from "./stretches";
+import { cutterAt } from "../cut/heightOn";
+import { type Stretch, stretchesOn } from "./stretches";
 
 /** A directed edge from node to node; along an element face is null and from = to. */
 export interface Link {

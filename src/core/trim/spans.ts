@@ -4,9 +4,10 @@
 
 import { TURN, wrapTurn } from "../numeric/angle";
 import { distinctAngles } from "../numeric/distinctAngles";
-import { ANGLE_NOISE, NOISE } from "../numeric/tolerance";
+import { NOISE, ROOT_NOISE } from "../numeric/tolerance";
 import { type Pipe, pipeSize } from "../form/pipe";
 import type { Cutter, FaceRef } from "../cut/cutter";
+import { heightOn } from "../cut/heightOn";
 import { type Face, cornerAngles, facesOf, meetingAngles } from "../cut/meetingAngles";
 import { type RemovedStretch, removedStretches } from "../cut/removedStretches";
 
@@ -29,10 +30,14 @@ export function spansOf(pipe: Pipe, cutters: readonly Cutter[], start: number): 
   const places = changePlaces(pipe, cutters, begin).map((place) => (place < begin ? place + TURN : place)).sort((a, b) => a - b);
   return places.map((from, k) => {
     const to = places[k + 1] ?? begin + TURN;
-    return { from, to, stretches: boundedStretches(pipe, cutters, from + (to - from) / 2) };
+    return { from, to, stretches: boundedStretches(pipe, cutters, from, to) };
   });
 }
 
+/**
+ * All places where the structure may change, those nearer than ROOT_NOISE of the pipe's size on the girth taken as one:
+ * repeated roots scatter so far, and a hair between two of them is no material. Exact places are listed first and stay.
+ */
 function changePlaces(pipe: Pipe, cutters: readonly Cutter[], begin: number): number[] {
   const size = pipeSize(pipe);
   const angles = [begin];
@@ -41,16 +46,22 @@ function changePlaces(pipe: Pipe, cutters: readonly Cutter[], begin: number): nu
   faces.forEach((own, i) => {
     for (let j = 0; j < i; j++) angles.push(...meetings(own, faces[j] ?? [], size));
   });
-  return distinctAngles(angles, ANGLE_NOISE);
+  return distinctAngles(angles, (ROOT_NOISE * size) / pipe.radius);
 }
 
 function meetings(own: readonly Face[], other: readonly Face[], size: number): number[] {
   return own.flatMap((a) => other.flatMap((b) => meetingAngles(a, b, size)));
 }
 
-function boundedStretches(pipe: Pipe, cutters: readonly Cutter[], theta: number): BoundedStretch[] {
-  const removed = cutters.flatMap((cutter, index) => removedStretches(cutter, index, theta));
-  return keptBetween(removed, NOISE * pipeSize(pipe)).map(({ fromFace, toFace }) => ({ fromFace, toFace }));
+/** The stretches on the middle element, but for hairs: those thinner than ROOT_NOISE of the pipe's size all along. */
+function boundedStretches(pipe: Pipe, cutters: readonly Cutter[], from: number, to: number): BoundedStretch[] {
+  const size = pipeSize(pipe);
+  const middle = from + (to - from) / 2;
+  const removed = cutters.flatMap((cutter, index) => removedStretches(cutter, index, middle));
+  const thickness = ({ fromFace, toFace }: BoundedStretch, theta: number) => heightOn(cutters, toFace, theta) - heightOn(cutters, fromFace, theta);
+  return keptBetween(removed, NOISE * size)
+    .map(({ fromFace, toFace }) => ({ fromFace, toFace }))
+    .filter((stretch) => [middle, from, to].some((theta) => thickness(stretch, theta) > ROOT_NOISE * size));
 }
 
 /** What is left of an element between removed stretches; remainders thinner than `noise` (mm) are nothing. */

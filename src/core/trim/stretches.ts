@@ -4,7 +4,7 @@ import { TURN } from "../numeric/angle";
 import { ANGLE_NOISE, ROOT_NOISE } from "../numeric/tolerance";
 import { type Pipe, pipeSize } from "../form/pipe";
 import type { Cutter, FaceRef } from "../cut/cutter";
-import { faceHeight } from "../cut/faceHeight";
+import { heightOn } from "../cut/heightOn";
 import type { Span } from "./spans";
 
 /** A kept stretch of an element, z = from to z = to in mm, with the faces that end it. */
@@ -20,18 +20,6 @@ export function stretchesOn(cutters: readonly Cutter[], span: Span, theta: numbe
   return span.stretches.map(({ fromFace, toFace }) => ({
     from: heightOn(cutters, fromFace, theta), to: heightOn(cutters, toFace, theta), fromFace, toFace,
   }));
-}
-
-/** The height of a face on the element at θ. @throws RangeError when there is no such cutter. */
-export function heightOn(cutters: readonly Cutter[], face: FaceRef, theta: number): number {
-  return faceHeight(cutterAt(cutters, face), face.face, theta);
-}
-
-/** The cutter a face belongs to. @throws RangeError when there is no such cutter. */
-export function cutterAt(cutters: readonly Cutter[], { cutter }: FaceRef): Cutter {
-  const found = cutters[cutter];
-  if (!found) throw new RangeError(`no cutter ${cutter} among ${cutters.length}`);
-  return found;
 }
 
 /**

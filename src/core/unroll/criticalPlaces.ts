@@ -7,7 +7,7 @@ import { ANGLE_NOISE } from "../numeric/tolerance";
 import type { Cutter } from "../cut/cutter";
 import { turningAngles } from "../cut/turningAngles";
 import type { Edge } from "../trim/edge";
-import { cutterAt } from "../trim/stretches";
+import { cutterAt } from "../cut/heightOn";
 
 /** θ (radians, [0, 2π)) of all corners and turning places of the edges, repeats included; the seam's own are left out. */
 export function criticalPlaces(cutters: readonly Cutter[], edges: readonly Edge[], seam: number): number[] {

@@ -9,7 +9,7 @@ import type { Pipe } from "../form/pipe";
 import type { Cutter } from "../cut/cutter";
 import type { Owner } from "../cut/owner";
 import { type Edge, edgePoint, edgeTangent, isLevel } from "../trim/edge";
-import { heightOn } from "../trim/stretches";
+import { heightOn } from "../cut/heightOn";
 import type { Trimmed } from "../trim/trimmed";
 import { type Proof, proofOf } from "./proof";
 import { turningPlaces } from "./criticalPlaces";

@@ -7,7 +7,7 @@ import { distance } from "../geometry/vector";
 import type { Pipe } from "../form/pipe";
 import type { Cutter } from "../cut/cutter";
 import { type Edge, tangentAlong } from "../trim/edge";
-import { heightOn } from "../trim/stretches";
+import { heightOn } from "../cut/heightOn";
 import type { Trimmed } from "../trim/trimmed";
 
 export interface Proof {
@@ -32,8 +32,9 @@ export interface DrawnEdge {
   readonly segments: readonly Segment[];
 }
 
-/** A cosine this small is rounding at an upright tangent. */
-const UPRIGHT = 1e-9;
+/** A cosine this small has lost its digits: at an upright tangent the speed is taken a little further inwards, where it is the same. */
+const UPRIGHT = 1e-5;
+const INWARDS = 1e-3;
 
 const ROLL_BACK_PROBES = [0.2, 0.4, 0.6, 0.8];
 
@@ -60,12 +61,15 @@ function edgeLength(pipe: Pipe, cutters: readonly Cutter[], edge: Edge): number 
   const { face } = edge;
   if (!face) return Math.abs(edge.z[1] - edge.z[0]);
   const turn = Math.abs(edge.to - edge.from);
+  const cosineAt = (wave: number): number =>
+    tangentAlong(pipe, cutters, face, edge.from + ((edge.to - edge.from) * (1 - Math.cos(wave))) / 2, 1).x;
   const speed = (wave: number): number => {
-    const theta = edge.from + ((edge.to - edge.from) * (1 - Math.cos(wave))) / 2;
-    const { x } = tangentAlong(pipe, cutters, face, theta, 1);
-    return (pipe.radius * turn * Math.sin(wave)) / 2 / Math.max(x, UPRIGHT);
+    const cosine = cosineAt(wave);
+    if (cosine > UPRIGHT) return (pipe.radius * turn * Math.sin(wave)) / 2 / cosine;
+    const inside = wave + (wave < Math.PI / 2 ? INWARDS : -INWARDS);
+    return (pipe.radius * turn * Math.sin(inside)) / 2 / Math.max(cosineAt(inside), UPRIGHT);
   };
-  return integrate(speed, 0, Math.PI, pipe.radius * turn * 1e-9);
+  return integrate(speed, 0, Math.PI, (pipe.radius * turn + Math.abs(edge.z[1] - edge.z[0])) * 1e-9);
 }
 
 function closingError(segments: readonly Segment[]): number {

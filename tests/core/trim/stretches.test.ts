@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { cutterAt, heightOn, spanAt, stretchesAround, stretchesOn } from "../../../src/core/trim/stretches";
+import { cutterAt, heightOn } from "../../../src/core/cut/heightOn";
+import { spanAt, stretchesAround, stretchesOn } from "../../../src/core/trim/stretches";
 import { TURN } from "../../../src/core/numeric/angle";
 import { expectAllClose, expectClose } from "../../support/approximate";
 import { developedPipe } from "../../support/developed";
