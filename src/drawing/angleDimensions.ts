@@ -35,7 +35,7 @@ export function cutsSeenAsLines(job: Job, views: Views, view: Broadside): PlaneC
 export function angleDimension(
   cut: PlaneCut, lines: readonly ViewLine[], place: Place, figures: Figures, metrics: Metrics, space: ClearSpace,
 ): Item[] {
-  const ref: Ref = { clause: `cut:${cut.id}` };
+  const ref: Ref = { clause: `cut:${cut.id}`, field: "angle" };
   const line = lines.filter((one) => one.ref.clause === ref.clause).flatMap(({ segments }) => segments).find(({ kind }) => kind === "line");
   if (!line) return [];
   const top = cut.end === "top";

@@ -9,6 +9,8 @@ export interface Ref {
   readonly clause: "part" | "seam" | "stations" | `cut:${string}`;
   /** Index into the stations of the piece. */
   readonly station?: number;
+  /** Of a dimension: the job field its figure states, by its path in the part or the cut; null when it follows from several. */
+  readonly field?: string | null;
 }
 
 /** A chain of segments, each beginning where the one before ends. */

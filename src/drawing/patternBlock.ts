@@ -40,7 +40,7 @@ function stretchOutLength(piece: Piece, body: readonly Item[], place: Place, met
   const low = marks[0] ?? 0, high = marks[1] ?? 0;
   const middle = (low + high) / 2;
   const line = dimensionLine({
-    axis: upright ? "horizontal" : "vertical", low, high, across, figureAt: middle, text, ref: { clause: "stations" },
+    axis: upright ? "horizontal" : "vertical", low, high, across, figureAt: middle, text, ref: { clause: "stations", field: null },
   }, metrics);
   const extensions = ends.map((end) => stroke("dimension", end, upright ? { x: end.x, y: across - past } : { x: across - past, y: end.y }));
   const face: TextItem = {

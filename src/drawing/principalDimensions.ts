@@ -4,6 +4,7 @@
 import { type Development, type Edge, type Job, type Outline, type Piece, type Vec2, sameOwner } from "../core/index";
 import type { Ref } from "./display";
 import type { Figures } from "./figures";
+import { extentField, heightField } from "./figureField";
 import { heightExtreme } from "./heightExtreme";
 import { type OpeningPlace, openingPlaces } from "./openingPlaces";
 import { refOf } from "./viewGeometry";
@@ -56,7 +57,7 @@ export function principalDimensions(
     notes[name].push(...found.notes);
   }
   if (views.front.kind === "broadside") {
-    lengths.front.push(diameterOf(piece, figures, words), ...endHeights(development.job, piece, views.front, figures));
+    lengths.front.push(diameterOf(development.job, piece, figures, words), ...endHeights(development.job, piece, views.front, figures));
   }
   return {
     front: { lengths: lengths.front, notes: notes.front }, top: { lengths: lengths.top, notes: notes.top }, side: { lengths: lengths.side, notes: notes.side },
@@ -70,10 +71,10 @@ function measuresSame(a: ViewDimension, b: ViewDimension): boolean {
 }
 
 /** The diameter on which the views are drawn; with thickness that is the mean one, and said so. */
-function diameterOf({ form }: Piece, figures: Figures, words: DrawingWords): ViewDimension {
+function diameterOf({ part }: Job, { form }: Piece, figures: Figures, words: DrawingWords): ViewDimension {
   const basis = form.thickness > 0 ? ` ${words.mean}` : "";
   return {
-    along: "across", group: "ends", ref: { clause: "part" }, text: `⌀${figures.length(form.mean)}${basis}`,
+    along: "across", group: "ends", ref: { clause: "part", field: form.mean === part.diameter ? "diameter" : null }, text: `⌀${figures.length(form.mean)}${basis}`,
     a: { x: -form.radius, y: 0 }, b: { x: form.radius, y: 0 },
   };
 }
@@ -86,12 +87,12 @@ function endHeights(job: Job, piece: Piece, view: Broadside, figures: Figures): 
   for (const edges of edgesByOwner(piece)) {
     const owner = edges[0]?.owner;
     if (!owner || owner.kind === "seam" || (owner.kind === "cut" && openings.has(owner.id))) continue;
-    const ref = refOf(owner);
     const ends = edges.map((edge) => ({ low: heightExtreme(piece, edge, -1), high: heightExtreme(piece, edge, 1) }));
     const least = Math.min(...ends.map(({ low }) => low.z)), greatest = Math.max(...ends.map(({ high }) => high.z));
     const isShown = ({ low, high }: (typeof ends)[number], z: number) => high.z - low.z < 1e-6 || z < least + 1e-6 || z > greatest - 1e-6;
     for (const { theta, z } of ends.flatMap((one) => [one.low, one.high].filter((end) => isShown(one, end.z)))) {
       const text = figures.length(z);
+      const ref: Ref = { ...refOf(owner), field: heightField(job, owner, z) };
       const b = { x: sideways(view, radius, theta), y: z };
       const known = heights.get(text);
       if (!known || b.x < known.b.x) heights.set(text, { along: "axis", group: "ends", text, ref, a: { x: radius, y: 0 }, b });
@@ -129,23 +130,24 @@ function openingMeasures(opening: OpeningPlace, view: Broadside, piece: Piece, f
   const x = sideways(view, radius, theta);
   const facing = Math.abs(Math.cos(theta - view.facing));
   const isFaced = Math.abs(Math.sin((cut.direction * Math.PI) / 180 - view.facing)) < 1e-9;
-  const common = { group: "openings", ref: { clause: `cut:${cut.id}` } } as const;
+  const clause = `cut:${cut.id}` as const;
+  const of = (field: string | null) => ({ group: "openings" as const, ref: { clause, field } });
   const low = cut.height - halfLength, high = cut.height + halfLength;
   const lengths: ViewDimension[] = [
-    { ...common, along: "axis", text: figures.length(cut.height), a: { x: radius, y: 0 }, b: { x: x + halfWidth * facing, y: cut.height } },
+    { ...of("height"), along: "axis", text: figures.length(cut.height), a: { x: radius, y: 0 }, b: { x: x + halfWidth * facing, y: cut.height } },
   ];
-  const width = (from: number, to: number): ViewDimension => ({
-    ...common, along: "across", text: figures.length(Math.abs(to - from)), a: { x: from, y: low }, b: { x: to, y: low }, beside: [low, high],
+  const width = (from: number, to: number, field: string | null): ViewDimension => ({
+    ...of(field), along: "across", text: figures.length(Math.abs(to - from)), a: { x: from, y: low }, b: { x: to, y: low }, beside: [low, high],
   });
-  if (isFaced && Math.abs(x) > 1e-6) lengths.push(width(0, x));
+  if (isFaced && Math.abs(x) > 1e-6) lengths.push(width(0, x, "offset"));
   const { outline } = cut;
   const isWhole = low >= piece.pattern.height[0] && high <= piece.pattern.height[1] && Math.abs(x) + halfWidth <= radius + 1e-9;
   if (!isWhole || (outline.shape !== "round" && !(square && isFaced))) {
-    return { lengths, notes: [{ ref: common.ref, centre: { x, y: cut.height }, ...sizeText(outline, figures) }] };
+    return { lengths, notes: [{ ref: of(outline.shape === "round" ? "outline.diameter" : null).ref, centre: { x, y: cut.height }, ...sizeText(outline, figures) }] };
   }
   const sign = outline.shape === "round" ? "⌀" : "";
-  lengths.push({ ...common, along: "axis", text: `${sign}${figures.length(2 * halfLength)}`, a: { x, y: low }, b: { x, y: high } });
-  if (sign === "") lengths.push(width(x - halfWidth, x + halfWidth));
+  lengths.push({ ...of(extentField(cut, "axis")), along: "axis", text: `${sign}${figures.length(2 * halfLength)}`, a: { x, y: low }, b: { x, y: high } });
+  if (sign === "") lengths.push(width(x - halfWidth, x + halfWidth, extentField(cut, "across")));
   return { lengths, notes: [] };
 }
 

@@ -4,6 +4,7 @@ import { type Job, type Segment, type Vec2, segmentPoint } from "../core/index";
 import { boundsOfItem } from "./bounds";
 import type { ClearSpace } from "./clearSpace";
 import type { Item, Ref } from "./display";
+import { radiusField } from "./figureField";
 import type { Figures } from "./figures";
 import { leader } from "./leader";
 import type { Metrics } from "./metrics";
@@ -26,10 +27,11 @@ export function radiusDimensions(
       .flatMap(({ segments }) => segments.filter((segment): segment is Arc => segment.kind === "arc"));
     const texts = new Set<string>();
     return arcs.flatMap((arc) => {
-      const text = `R${figures.length(Math.hypot(arc.from.x - arc.centre.x, arc.from.y - arc.centre.y))}`;
+      const radius = Math.hypot(arc.from.x - arc.centre.x, arc.from.y - arc.centre.y);
+      const text = `R${figures.length(radius)}`;
       if (texts.has(text)) return [];
       texts.add(text);
-      const items = radiusLeader(segmentOnSheet(place, arc) as Arc, awayFrom(cut.end, place), text, ref, metrics, space);
+      const items = radiusLeader(segmentOnSheet(place, arc) as Arc, awayFrom(cut.end, place), text, { ...ref, field: radiusField(cut, radius) }, metrics, space);
       space.take(items);
       return items;
     });
