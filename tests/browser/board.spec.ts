@@ -8,12 +8,13 @@ const trueLength = ".station-layer .role-true-length.letters";
 
 test.beforeEach(async ({ page }) => {
   await page.goto("/");
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
 });
 
 test("pointing at a station line of the pattern shows its element in the views and its true length", async ({ page }) => {
   await pointAtColumnOf(page, "8");
   await expect(page.locator(".readout")).toContainText("Station 8");
-  expect(await page.locator(inHand).count()).toBeGreaterThanOrEqual(2);
+  await expect.poll(() => page.locator(inHand).count()).toBeGreaterThanOrEqual(2);
   await expect(page.locator(trueLength)).toHaveText("220");
 });
 

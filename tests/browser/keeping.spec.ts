@@ -1,14 +1,21 @@
+import { readFile } from "node:fs/promises";
+import type { Page } from "@playwright/test";
 import { expect, test } from "./page";
 
 // Nothing typed is lost: what the browser keeps, what happens when it cannot, and other files and settings.
 
 test("a kept job that cannot be read gives a new job and a word about it, never a blank page", async ({ page }) => {
   await page.goto("/");
-  await page.evaluate(() => localStorage.setItem("flatwright.job", '{"format":"flatwright-job","version":2,"ti'));
+  await changeAngle(page, "41");
+  const broken = await page.evaluate(() => {
+    for (const [key, text] of Object.entries(localStorage)) if (String(text).includes("flatwright-job")) localStorage.setItem(key, String(text).slice(0, 200));
+    return Object.values(localStorage).find((text) => String(text).includes("flatwright-job")) as string | undefined;
+  });
+  expect(broken).toHaveLength(200);
   await page.reload();
   await expect(page.getByRole("status").first()).toContainText("could not be read");
   await expect(page.getByLabel("Diameter", { exact: true })).toBeVisible();
-  expect(await page.evaluate(() => localStorage.getItem("flatwright.job.unreadable"))).toContain("flatwright-job");
+  expect(await page.evaluate(() => Object.values(localStorage))).toContain(broken);
 });
 
 test("a browser without room says that nothing is kept, and the change is made", async ({ page }) => {
@@ -34,17 +41,17 @@ test("New sets the job aside, and it can be brought back", async ({ page }) => {
 
 test("a job file dropped on the page is opened", async ({ page }) => {
   await page.goto("/");
-  const job = await page.evaluate(() => localStorage.getItem("flatwright.job"));
-  expect(job).toBeNull();
-  await page.getByLabel("Angle from square").fill("41");
-  await page.keyboard.press("Enter");
-  const kept = await page.evaluate(() => localStorage.getItem("flatwright.job") ?? "");
+  await changeAngle(page, "41");
+  const waiting = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save", exact: true }).click();
+  const saved = await readFile(await (await waiting).path(), "utf8");
   await page.getByRole("button", { name: "New" }).click();
+  await expect(page.getByLabel("Angle from square")).not.toHaveValue("41");
   await page.evaluate((text) => {
     const dataTransfer = new DataTransfer();
     dataTransfer.items.add(new File([text], "kept.json", { type: "application/json" }));
     for (const type of ["dragover", "drop"]) window.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true }));
-  }, kept);
+  }, saved);
   await expect(page.getByLabel("Angle from square")).toHaveValue("41");
 });
 
@@ -67,8 +74,8 @@ test("inches, fractions and third angle are settings that stay", async ({ page }
 test("each example opens to a drawing and a table without NaN", async ({ page }) => {
   await page.goto("/");
   await page.getByRole("button", { name: "Examples" }).click();
+  await expect(page.locator(".example strong")).toHaveCount(6);
   const titles = await page.locator(".example strong").allTextContents();
-  expect(titles).toHaveLength(6);
   await page.keyboard.press("Escape");
   for (const title of titles) {
     await page.getByRole("button", { name: "Examples" }).click();
@@ -113,3 +120,11 @@ test("a sheet too small is printed as tiles, each the size of the paper", async 
   expect(sizes.length).toBeGreaterThan(1);
   for (const size of sizes) expect(size).toEqual(["210mm", "297mm"]);
 });
+
+/** Changes the angle of the cut and waits until the change is made and kept. */
+async function changeAngle(page: Page, degrees: string): Promise<void> {
+  const field = page.getByLabel("Angle from square");
+  await field.fill(degrees);
+  await field.press("Enter");
+  await expect(page.locator(".drawing")).toContainText(`${degrees}°`);
+}

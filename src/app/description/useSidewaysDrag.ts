@@ -1,4 +1,4 @@
-import { useRef, type PointerEvent } from "react";
+import { useRef, type DragEvent, type PointerEvent } from "react";
 
 /** Pixels before a press becomes a drag, and pixels a step after that. */
 const threshold = 6;
@@ -25,6 +25,10 @@ export function useSidewaysDrag(begin: () => number, move: (from: number, steps:
         event.currentTarget.setPointerCapture(event.pointerId);
       }
       move(now.from, Math.trunc(way / pixelsPerStep));
+    },
+    // The browser's own dragging of selected text would end ours.
+    onDragStart(event: DragEvent<HTMLInputElement>) {
+      event.preventDefault();
     },
     onPointerUp() {
       drag.current = null;
