@@ -13,7 +13,7 @@ import { StationVerbs } from "./StationVerbs";
 export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: { clause: Clause; inHand: boolean; notices: readonly Problem[] }) {
   const take = () => takeClause(clause.id);
   return (
-    <li className="clause" data-in-hand={inHand || undefined} data-off={clause.on ? undefined : true} onFocus={take} onPointerEnter={take} onPointerLeave={() => takeClause(null)}>
+    <li className="clause" data-clause={clause.id} data-in-hand={inHand || undefined} data-off={clause.on ? undefined : true} onFocus={take} onPointerEnter={take} onPointerLeave={() => takeClause(null)}>
       <div role="group" aria-label={clause.name}>
         <p>
           {clause.tokens.map((token, i) => (

@@ -1,0 +1,80 @@
+import { useMemo, useState, type CSSProperties } from "react";
+import type { Box } from "../../drawing/box";
+import { dimensionFigures, type DimensionFigure } from "../../drawing/dimensionFigures";
+import type { Item } from "../../drawing/display";
+import { windowPoint } from "../board/view";
+import { NumberField } from "../description/NumberField";
+import type { NumberToken } from "../describe/token";
+import type { Size } from "../screen/useSize";
+import { takeClause } from "../store/store";
+import { handleWords } from "../words/handles";
+import { goToClause, goToField, keyOf, type FieldTokens } from "./fieldTokens";
+
+interface Props {
+  readonly items: readonly Item[];
+  readonly view: Box;
+  readonly size: Size;
+  readonly tokens: FieldTokens;
+}
+
+/** The figures of the dimensions: one that states a field of the job is typed where it stands. */
+export function FigureLayer({ items, view, size, tokens }: Props) {
+  const figures = useMemo(() => dimensionFigures(items), [items]);
+  const [typed, setTyped] = useState<string | null>(null);
+  return (
+    <div className="figures" role="group" aria-label={handleWords.figures}>
+      {figures.map((figure, i) => {
+        const key = figure.field === null ? null : keyOf(figure.clause, figure.field);
+        const found = key === null ? undefined : tokens.get(key)?.token;
+        const token = found?.kind === "number" ? found : null;
+        const style = placeOf(figure.box, view, size);
+        if (token && typed === token.key) return <Typing key={i} token={token} style={style} done={() => setTyped(null)} />;
+        return <FigureButton key={i} figure={figure} token={token} fieldKey={key} style={style} type={setTyped} />;
+      })}
+    </div>
+  );
+}
+
+interface ButtonProps {
+  readonly figure: DimensionFigure;
+  readonly token: NumberToken | null;
+  readonly fieldKey: string | null;
+  readonly style: CSSProperties;
+  readonly type: (key: string) => void;
+}
+
+function FigureButton({ figure, token, fieldKey, style, type }: ButtonProps) {
+  const label = token ? handleWords.type(token.label, figure.text) : handleWords.derived(figure.text);
+  const act = () => {
+    takeClause(figure.clause);
+    if (token) type(token.key);
+    else if (fieldKey !== null) goToField(fieldKey);
+    else goToClause(figure.clause);
+  };
+  return <button type="button" className="figure" data-typeable={token ? true : undefined} style={style} aria-label={label} title={token ? undefined : label} onClick={act} />;
+}
+
+/** The field at the figure: Enter and leaving it make the change, Escape gives it up; a refused figure stays to be mended. */
+function Typing({ token, style, done }: { token: NumberToken; style: CSSProperties; done: () => void }) {
+  return (
+    <div
+      className="figure-typing"
+      style={style}
+      ref={(box) => box?.querySelector("input")?.focus()}
+      onKeyDown={(event) => {
+        event.stopPropagation();
+        if (event.key === "Enter" || event.key === "Escape") done();
+      }}
+      onBlur={done}
+    >
+      <NumberField token={token} />
+    </div>
+  );
+}
+
+/** Over the figure, and large enough for a finger's tip. */
+function placeOf(box: Box, view: Box, size: Size): CSSProperties {
+  const from = windowPoint(view, size, { x: box.left, y: box.top });
+  const to = windowPoint(view, size, { x: box.right, y: box.bottom });
+  return { left: (from.x + to.x) / 2, top: (from.y + to.y) / 2, width: Math.max(24, to.x - from.x), height: Math.max(24, to.y - from.y) };
+}

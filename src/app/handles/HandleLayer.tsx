@@ -1,0 +1,61 @@
+import { useEffect, useMemo, useState } from "react";
+import { handles } from "../../drawing/handles/handles";
+import { useCamera, type Shown } from "../board/camera";
+import { windowPoint } from "../board/view";
+import { useFormat } from "../quantity/useFormat";
+import { selectClause, selectDevelopment, selectSpelled } from "../store/select";
+import { useApp } from "../store/store";
+import "../theme/handles.css";
+import { handleWords } from "../words/handles";
+import { fieldTokens } from "./fieldTokens";
+import { FigureLayer } from "./FigureLayer";
+import { handleLabel } from "./handleText";
+import { HandleView } from "./HandleView";
+
+/** What can be taken hold of and typed on the paper, over the drawing. */
+export function HandleLayer() {
+  const shown = useCamera((state) => state.shown);
+  return shown && <Hands shown={shown} />;
+}
+
+function Hands({ shown }: { shown: Shown }) {
+  const development = useApp(selectDevelopment);
+  const spelled = useApp(selectSpelled);
+  const format = useFormat();
+  const inHand = useApp(selectClause);
+  const lately = useLately(inHand);
+  const { drawn, view, size } = shown;
+  const tokens = useMemo(() => fieldTokens(development.job, spelled), [development, spelled]);
+  const all = useMemo(() => handles(drawn, development), [drawn, development]);
+  return (
+    <>
+      <FigureLayer items={drawn.items} view={view} size={size} tokens={tokens} />
+      <div className="handles" role="group" aria-label={handleWords.group} aria-description={handleWords.help}>
+        {all.map((handle) => (
+          <HandleView
+            key={handle.id}
+            handle={handle}
+            place={windowPoint(view, size, handle.at)}
+            label={handleLabel(handle, tokens, development.job)}
+            format={format}
+            state={handle.clause === inHand ? "in hand" : handle.clause === lately ? "faint" : "away"}
+          />
+        ))}
+      </div>
+    </>
+  );
+}
+
+/** The clause whose handles stay on the board though the pointer has left it, until another is taken or the bare paper is pressed. */
+function useLately(inHand: string | null): string | null {
+  const [lately, setLately] = useState(inHand);
+  if (inHand !== null && inHand !== lately) setLately(inHand);
+  useEffect(() => {
+    const onDown = ({ target }: PointerEvent) => {
+      if (target instanceof Element && target.closest(".drawing") && !target.closest(".reach")) setLately(null);
+    };
+    document.addEventListener("pointerdown", onDown);
+    return () => document.removeEventListener("pointerdown", onDown);
+  }, []);
+  return lately;
+}
