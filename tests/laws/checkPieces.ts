@@ -1,12 +1,13 @@
 import type { LawCase } from "../support/lawCase";
 import { codesOf } from "../support/lawCase";
-import type { KeptElements } from "../support/keptElements";
+import type { KeptElements, Reach } from "../support/keptElements";
+import { loopArea } from "../support/loopSampling";
 import { pieceSizes } from "../support/pieceSizes";
 
 /** Counted by flooding a grid of 120 by 75 cells; null where the grid cannot tell, as where pieces hang together by a neck (or touch) narrower than two cells. */
 export function slowPieceCount({ elements }: LawCase): number | null {
   const [columns, rows] = [120, 75];
-  const cells = keptCells(elements, columns, rows, 1);
+  const cells = keptCells(elements, columns, rows, 1, "everywhere");
   const inner = Uint8Array.from(cells, (_, cell) => {
     const [column, row] = [cell % columns, Math.floor(cell / columns)];
     for (let up = Math.max(0, row - 1); up <= Math.min(rows - 1, row + 1); up += 1) {
@@ -19,35 +20,42 @@ export function slowPieceCount({ elements }: LawCase): number | null {
 }
 
 /**
- * The number of separate pieces is that of the flooded grid. Where the two differ it must lie between the counts on a far finer grid, of single elements and of bands of
- * 40 elements that must all be kept, with and without crumbs of 10 cells: a piece may be smaller than a cell, touch another at one point only or end in a thin tip.
+ * The number of separate pieces is that of the flooded grid. Where the two differ it must lie between the counts on a far finer grid, of cells kept anywhere and of cells kept
+ * everywhere, with and without crumbs of 10 cells (a piece may hang by a narrow neck, touch another at one point only or end in a thin tip), but for outlines smaller than 10 such cells.
  */
 export function checkPieceCount(one: LawCase): void {
   const slow = slowPieceCount(one);
   const { components } = one.piece.trimmed;
   if (slow === null || slow === components) return;
-  const counts = [1, 40].flatMap((elements) => {
-    const cells = keptCells(one.elements, 800, 500, elements);
-    const sizes = [pieceSizes(cells, 800, false), pieceSizes(cells, 800, true)];
+  const [columns, rows] = [800, 500];
+  const counts = [keptCells(one.elements, columns, rows, 8, "anywhere"), keptCells(one.elements, columns, rows, 40, "everywhere")].flatMap((cells) => {
+    const sizes = [pieceSizes(cells, columns, false), pieceSizes(cells, columns, true)];
     return sizes.flatMap((list) => [list.length, list.filter((size) => size > 10).length]);
   });
-  if (components < Math.min(...counts) || components > Math.max(...counts)) throw new Error(`${components} pieces, ${counts.join(" or ")} by flooding`);
+  const cell = (one.piece.pattern.girth / columns) * (one.elements.length / rows);
+  const tiny = one.piece.pattern.loops.filter((loop) => loop.kind === "outline" && loopArea(loop) < 10 * cell).length;
+  if (components < Math.min(...counts) || components > Math.max(...counts) + tiny) throw new Error(`${components} pieces, ${counts.join(" or ")} by flooding`);
 }
 
-/** The cells whose rows are wholly kept on each of so many elements of their column. */
-function keptCells(elements: KeptElements, columns: number, rows: number, perColumn: number): Uint8Array {
-  const cells = new Uint8Array(columns * rows).fill(1);
+/** The cells kept everywhere (or anywhere) over their height on each (or some) of so many elements of their column. */
+function keptCells(elements: KeptElements, columns: number, rows: number, perColumn: number, kept: "everywhere" | "anywhere"): Uint8Array {
+  const cells = new Uint8Array(columns * rows).fill(kept === "everywhere" ? 1 : 0);
+  const [strict, mark] = kept === "everywhere" ? [1e-9, 0] : [-1e-9, 1];
   for (let element = 0; element < columns * perColumn; element += 1) {
     const column = Math.floor(element / perColumn);
-    let row = 0;
-    for (const { from, to } of elements.at(((element + 0.4142) * 2 * Math.PI) / (columns * perColumn))) {
-      const [first, last] = [Math.ceil((from / elements.length) * rows - 1e-9), Math.floor((to / elements.length) * rows + 1e-9)];
-      for (; row < first; row += 1) cells[row * columns + column] = 0;
-      row = Math.max(row, last);
+    const theta = ((element + 0.4142) * 2 * Math.PI) / (columns * perColumn);
+    const reaches = kept === "everywhere" ? gaps(elements.at(theta), elements.length) : elements.at(theta);
+    for (const { from, to } of reaches) {
+      const [first, last] = [Math.floor((from / elements.length) * rows + strict), Math.ceil((to / elements.length) * rows - strict)];
+      for (let row = Math.max(0, first); row < Math.min(rows, last); row += 1) cells[row * columns + column] = mark;
     }
-    for (; row < rows; row += 1) cells[row * columns + column] = 0;
   }
   return cells;
+}
+
+/** What lies between and beyond the kept reaches of an element of the whole length. */
+function gaps(kept: readonly Reach[], length: number): readonly Reach[] {
+  return [...kept, { from: length, to: length }].map(({ from }, index) => ({ from: kept[index - 1]?.to ?? 0, to: from }));
 }
 
 /** A pipe cut in two is said to be. */

@@ -4,7 +4,7 @@ import { removedStretches } from "../../src/core/cut/removedStretches";
 import { expectClose } from "../support/approximate";
 import { randomPipe } from "../support/randomPipe";
 
-const COUNT = 300;
+const COUNT = 120;
 
 /** The pipe with a wall of a twentieth of its diameter, its cuts found on `surface`; null where it cannot be made. */
 function walled(job: Job, fabrication: Partial<FabricationChoices>): Piece | null {

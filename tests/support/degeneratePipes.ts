@@ -31,6 +31,11 @@ const DESCRIPTIONS: Readonly<Record<string, readonly Cut[]>> = {
   "an opening that runs over the contour element": [openingCut(round(40), { height: 100, offset: 40 })],
   "an opening whose edge touches the contour element": [openingCut(round(40), { height: 100, offset: 30 })],
   "an opening with its middle on the contour element": [openingCut(round(40), { height: 100, offset: 50 })],
+  "an opening with its middle on the contour element that touches the base": [openingCut(round(40), { height: 20, offset: -50, through: "both" })],
+  "an opening with its middle on the contour element that touches the top": [openingCut(round(40), { height: 180, offset: 50, through: "both" })],
+  "an opening with its middle on the contour element that touches a mitre's low end": [planeCut({ id: "a", angle: 45, at: "low", height: 120, direction: 90 }), openingCut(round(40), { id: "b", height: 100, offset: -50, through: "both" })],
+  "a slot whose round end just misses a square cut": [planeCut({ id: "a", height: 120 }), openingCut(slot(20, 60, 90), { id: "b", height: 110.0001 })],
+  "a slot whose tip lies just under a mitre": [planeCut({ id: "a", angle: 45, height: 100 }), openingCut(slot(20, 60, 90), { id: "b", height: 100.01, direction: 90, offset: 30 })],
   "two openings that touch side by side": [openingCut(round(40), { id: "a", height: 60 }), openingCut(round(40), { id: "b", height: 100 })],
   "two openings that overlap": [openingCut(round(40), { id: "a", height: 60 }), openingCut(round(40), { id: "b", height: 90, direction: 10 })],
   "an opening inside another": [openingCut(round(40), { id: "a", height: 100 }), openingCut(round(20), { id: "b", height: 100 })],
@@ -89,14 +94,24 @@ const DESCRIPTIONS: Readonly<Record<string, readonly Cut[]>> = {
   "a rectangle just as wide as the pipe that cuts it in two": [openingCut(rectangle(100, 30), { height: 100, through: "both" })],
 };
 
-const SEAMS: readonly NonNullable<PipeDescription["seam"]>[] = [{ at: "front" }, { at: "right" }, { at: "shortest" }, { at: "angle", angle: 33.3 }];
+/** Where the seam stands, and by how many degrees all directions are turned on. */
+const SETTINGS: readonly { readonly seam: NonNullable<PipeDescription["seam"]>; readonly turned: number }[] = [
+  { seam: { at: "front" }, turned: 0 },
+  { seam: { at: "right" }, turned: 0 },
+  { seam: { at: "shortest" }, turned: 255 },
+  { seam: { at: "angle", angle: 33.3 }, turned: 3 },
+  { seam: { at: "angle", angle: 123.456 }, turned: 123.456 },
+];
 
-/** Every degenerate pipe with its seam in front, at the right, on the shortest element and at 33.3°, either face up. */
+/** Every degenerate pipe with five settings of its seam and directions, either face up. */
 export function degeneratePipes(): NamedJob[] {
   return Object.entries(DESCRIPTIONS).flatMap(([name, cuts]) =>
-    SEAMS.map((seam, index) => ({
-      name: `${name} (seam: ${seam.at})`,
-      job: pipeJob({ diameter: 100, length: 200, cuts, seam, critical: index % 2 === 1, face: index < 2 ? "inside" : "outside" }),
+    SETTINGS.map(({ seam, turned }, index) => ({
+      name: `${name} (seam: ${seam.at}, turned ${turned}°)`,
+      job: pipeJob({
+        diameter: 100, length: 200, seam, critical: index % 2 === 1, face: index < 2 ? "inside" : "outside",
+        cuts: cuts.map((cut) => ({ ...cut, direction: (cut.direction + turned) % 360 })),
+      }),
     })),
   );
 }
