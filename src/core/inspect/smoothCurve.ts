@@ -14,8 +14,10 @@ export interface SmoothEnd {
   readonly stretches: readonly Spline[];
 }
 
-/** Slopes of the edge (tangents of angles) that differ by more than this make a corner that is seen. */
+/** Directions of the edge (radians) that differ by more than this make a corner, heights (mm) a jump. */
 const CORNER = 1e-6;
+const JUMP = 1e-6;
+/** Parts a smooth curve is drawn in between two stations. */
 const PARTS = 8;
 
 /** The smooth curve through the stations of one end. */
@@ -42,10 +44,11 @@ interface Mark {
 
 function markOf(piece: Piece, station: Station, end: "top" | "bottom"): Mark {
   const [a, b] = [endOf(station.before, end), endOf(station.after, end)];
-  const broken = !a || !b || Math.abs(a.z - b.z) > 1e-6 || Math.abs(slope(a.face, -1) - slope(b.face, 1)) > CORNER;
+  const broken = !a || !b || Math.abs(a.z - b.z) > JUMP || Math.abs(lean(a.face, -1) - lean(b.face, 1)) > CORNER;
   return { x: station.girth, before: a?.z ?? null, after: b?.z ?? null, broken };
 
-  function slope(face: Stretch["toFace"], side: 1 | -1): number {
+  /** Direction of the edge just before or after the station, in radians from level. */
+  function lean(face: Stretch["toFace"], side: 1 | -1): number {
     const towards = (side * piece.pattern.towards) as 1 | -1;
     const { x, y } = tangentAlong(piece.form, piece.cutters, face, station.theta, towards);
     return Math.atan2(y, x);
@@ -83,7 +86,7 @@ export function distanceToSmooth({ girth, stretches }: SmoothEnd, point: Vec2, e
   let best = Infinity;
   for (const spline of stretches) {
     const [from, to] = [spline.at[0] ?? 0, spline.at.at(-1) ?? 0];
-    for (let x = point.x; x <= point.x + girth; x += girth) {
+    for (const x of [point.x, point.x + girth, point.x - girth]) {
       if (x < from - girth / 8 || x > to + girth / 8) continue;
       best = Math.min(best, nearest(spline, x, point.y, from, to, enough));
       if (best <= enough) return best;
