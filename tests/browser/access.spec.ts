@@ -36,6 +36,7 @@ for (const panel of ["Examples", "Print", "Settings"]) {
 
 test("every control can be reached with the Tab key, in the order of the page, and shows its focus", async ({ page }) => {
   await page.goto("/");
+  await expect(page.locator(".drawing")).toBeVisible();
   const reached: string[] = [];
   for (let i = 0; i < 60; i++) {
     await page.keyboard.press("Tab");
