@@ -8,34 +8,28 @@ import { stretchesOn } from "./stretches";
 
 /** Number of separate pieces of the kept surface (0 when nothing is left); touching in a point does not join. */
 export function componentCount(pipe: Pipe, cutters: readonly Cutter[], spans: readonly Span[]): number {
-  const firsts: number[] = [];
-  let total = 0;
-  for (const span of spans) {
-    firsts.push(total);
-    total += span.stretches.length;
-  }
-  const parent = Array.from({ length: total }, (_, i) => i);
-  const root = (i: number): number => {
-    let at = i;
-    while (parent[at] !== at && parent[at] !== undefined) at = parent[at] ?? at;
-    return at;
-  };
-  let pieces = total;
   const noise = ROOT_NOISE * pipeSize(pipe);
+  // Each stretch, numbered through all spans, points to one of its piece; the first of a piece points to itself.
+  const parent: number[] = [];
+  const numbers = spans.map(({ stretches }) => stretches.map(() => parent.push(parent.length) - 1));
   spans.forEach((span, k) => {
     const next = (k + 1) % spans.length;
-    const after = spans[next];
-    if (!after || (next === k && spans.length === 1)) return;
-    const ended = stretchesOn(cutters, span, span.to);
-    const begun = stretchesOn(cutters, after, after.from);
-    ended.forEach((a, i) => begun.forEach((b, j) => {
-      if (Math.min(a.to, b.to) - Math.max(a.from, b.from) <= noise) return;
-      const one = root((firsts[k] ?? 0) + i);
-      const other = root((firsts[next] ?? 0) + j);
-      if (one === other) return;
-      parent[one] = other;
-      pieces--;
-    }));
+    for (const [i, j] of overlaps(cutters, span, spans[next] ?? span, noise)) {
+      parent[firstOf(parent, numbers[k]?.[i] ?? 0)] = firstOf(parent, numbers[next]?.[j] ?? 0);
+    }
   });
-  return pieces;
+  return parent.filter((other, i) => other === i).length;
+}
+
+/** The numbers of the stretches of two neighbouring spans that share more than `noise` (mm) of their common border. */
+function overlaps(cutters: readonly Cutter[], span: Span, after: Span, noise: number): [number, number][] {
+  const begun = stretchesOn(cutters, after, after.from);
+  return stretchesOn(cutters, span, span.to).flatMap((a, i) => begun.flatMap((b, j): [number, number][] =>
+    (Math.min(a.to, b.to) - Math.max(a.from, b.from) > noise ? [[i, j]] : [])));
+}
+
+function firstOf(parent: readonly number[], i: number): number {
+  let at = i;
+  for (let up = parent[at]; up !== undefined && up !== at; up = parent[at]) at = up;
+  return at;
 }
