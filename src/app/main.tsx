@@ -1,5 +1,6 @@
 import { createRoot } from "react-dom/client";
 import { App } from "./App";
+import { watchPageLife } from "./screen/pageLife";
 import { warmAtFirstTouch } from "./screen/warm";
 import { useSettings } from "./store/settings";
 import "./theme/theme.css";
@@ -10,4 +11,5 @@ document.documentElement.dataset.theme = useSettings.getState().theme;
 const root = document.getElementById("root");
 if (!root) throw new Error("the page has no place for the program");
 warmAtFirstTouch();
+watchPageLife();
 createRoot(root).render(<App />);

@@ -9,12 +9,13 @@ export function ChoiceField({ token, tail = "" }: { token: ChoiceToken; tail?: s
   const faultId = useId();
   const choose = (value: string) => {
     if (token.spells !== undefined) spell(token.key.replace(/\.side$/, ""), value === token.spells);
-    commit(token.key, value, (job) => token.put(job, value));
+    commit(token.key, value, (job) => token.put(job, value), token.label);
   };
   return (
     <FieldFault tail={tail} id={faultId} fault={draft?.fault} quantity="length">
       <select
         className="choice"
+        data-field={token.key}
         aria-label={token.label}
         aria-invalid={draft ? true : undefined}
         aria-describedby={draft ? faultId : undefined}

@@ -11,32 +11,33 @@ export function ClauseVerbs({ id, name }: { id: string; name: string }) {
   const index = cuts.findIndex((cut) => cut.id === id);
   const cut = cuts[index];
   if (!cut) return null;
-  return <VerbMenu className="clause-verbs" word={words.more} label={words.clauseVerbs(name)} verbs={verbsOf(cut, index, cuts.length)} />;
+  return <VerbMenu className="clause-verbs" word={words.more} label={words.clauseVerbs(name)} verbs={verbsOf(cut, name, index, cuts.length)} />;
 }
 
 type Changes = typeof import("../describe/changeCuts");
 
-/** An action that makes one of the changes, fetched when the page was first touched. */
-function making(changeOf: (changes: Changes) => Change): () => void {
-  return () => void import("../describe/changeCuts").then((changes) => change(changeOf(changes)));
-}
-
-function verbsOf(cut: Cut, index: number, count: number): Verb[] {
+function verbsOf(cut: Cut, name: string, index: number, count: number): Verb[] {
   const { id } = cut;
+  /** A verb that makes one of the changes, fetched when the page was first touched. */
+  const verb = (label: string, changeOf: (changes: Changes) => Change, disabled = false): Verb => ({
+    label,
+    act: () => void import("../describe/changeCuts").then((changes) => change(changeOf(changes), words.done(label, name))),
+    disabled,
+  });
   const { verbs } = clauseWords;
   const free = cut.kind === "shaped" && cut.profile.shape === "free" ? cut.profile : null;
   const ofLegs: Verb[] = free
     ? [
-        { label: verbs.addLeg, act: making((by) => (job) => by.legOfCutAdded(job, id)) },
-        { label: verbs.removeLeg, act: making((by) => (job) => by.legOfCutRemoved(job, id)), disabled: free.legs.length < 2 },
+        verb(verbs.addLeg, (by) => (job) => by.legOfCutAdded(job, id)),
+        verb(verbs.removeLeg, (by) => (job) => by.legOfCutRemoved(job, id), free.legs.length < 2),
       ]
     : [];
   return [
     ...ofLegs,
-    { label: verbs.up, act: making((by) => (job) => by.cutMoved(job, id, -1)), disabled: index === 0 },
-    { label: verbs.down, act: making((by) => (job) => by.cutMoved(job, id, 1)), disabled: index === count - 1 },
-    { label: verbs.copy, act: making((by) => (job) => by.cutCopied(job, id)) },
-    { label: cut.on ? verbs.off : verbs.on, act: making((by) => (job) => by.cutSwitched(job, id)) },
-    { label: verbs.remove, act: making((by) => (job) => by.cutRemoved(job, id)) },
+    verb(verbs.up, (by) => (job) => by.cutMoved(job, id, -1), index === 0),
+    verb(verbs.down, (by) => (job) => by.cutMoved(job, id, 1), index === count - 1),
+    verb(verbs.copy, (by) => (job) => by.cutCopied(job, id)),
+    verb(cut.on ? verbs.off : verbs.on, (by) => (job) => by.cutSwitched(job, id)),
+    verb(verbs.remove, (by) => (job) => by.cutRemoved(job, id)),
   ];
 }

@@ -37,7 +37,7 @@ export function Description() {
 
 async function add(word: CutWord): Promise<void> {
   const [{ cutAdded }, { newCut }] = await Promise.all([import("../describe/changeCuts"), import("../describe/newCut")]);
-  change((job) => cutAdded(job, newCut(job, word)));
+  change((job) => cutAdded(job, newCut(job, word)), clauseWords.add[word]);
 }
 
 function useNoticesByClause(): ReadonlyMap<string, readonly Problem[]> {

@@ -14,9 +14,10 @@ export function NoteField() {
         rows={2}
         maxLength={LIMITS.note.max}
         value={typed ?? note}
+        data-typed={typed === null ? undefined : true}
         onChange={(event) => setTyped(event.target.value)}
         onBlur={() => {
-          if (typed !== null && typed !== note) change((job) => ({ ...job, note: typed }));
+          if (typed !== null && typed !== note) change((job) => ({ ...job, note: typed }), words.note);
           setTyped(null);
         }}
       />

@@ -1,11 +1,11 @@
-import { useId, useState, type KeyboardEvent } from "react";
+import { useId, useRef, useState, type KeyboardEvent } from "react";
 import type { NumberToken } from "../describe/token";
 import { useFormat } from "../quantity/useFormat";
+import type { Gesture } from "../store/history";
 import { dropDraft, keepDraft, useApp } from "../store/store";
+import { fetchedEditing, fetchEditing, type Editing } from "./fetchEditing";
 import { FieldFault } from "./FieldFault";
 import { useSidewaysDrag } from "./useSidewaysDrag";
-
-const editing = () => import("./editing");
 
 /** A number edited where it stands: Enter or leaving the field makes the change, Escape takes the text back. */
 export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: string }) {
@@ -16,17 +16,25 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
   const text = typed ?? draft?.text ?? format.field(token.value, token.quantity);
 
   /** What is typed stays in the field until the change is made or refused, also when it cannot even be tried. */
-  const edit = (make: (by: Awaited<ReturnType<typeof editing>>) => void) => {
-    editing()
-      .then(make, () => keepDraft(token.key, { text, fault: { kind: "failed" }, change: null }))
-      .finally(() => setTyped(null));
+  const edit = (make: (by: Editing) => void) => {
+    const done = () => setTyped((now) => (now === typed ? null : now));
+    const editing = fetchedEditing();
+    if (editing) {
+      make(editing);
+      done();
+    } else {
+      fetchEditing()
+        .then(make, () => keepDraft(token.key, { text, fault: { kind: "failed" }, change: null }))
+        .finally(done);
+    }
   };
   const finish = () => {
     if (typed === null) return;
     if (!draft && typed === format.field(token.value, token.quantity)) setTyped(null);
     else edit((by) => by.finishTyping(token, typed, format));
   };
-  const drag = useSidewaysDrag(() => token.value, (from, steps) => edit((by) => by.stepTo(token, from, steps, format)));
+  const drag = useSidewaysDrag(() => token.value, (from, steps, gesture) => edit((by) => by.stepTo(token, from, steps, format, gesture)));
+  const held = useRef<Gesture>({});
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === "Enter") finish();
@@ -36,7 +44,9 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
     } else if (event.key === "ArrowUp" || event.key === "ArrowDown") {
       event.preventDefault();
       const steps = (event.key === "ArrowUp" ? 1 : -1) * (event.shiftKey ? 10 : event.altKey ? 0.1 : 1);
-      edit((by) => by.stepFrom(token, text, steps, format));
+      if (!event.repeat) held.current = {};
+      const gesture = held.current;
+      edit((by) => by.stepFrom(token, text, steps, format, gesture));
     }
   };
 
@@ -51,6 +61,8 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
         autoComplete="off"
         spellCheck={false}
         value={text}
+        data-field={token.key}
+        data-typed={typed === null ? undefined : true}
         style={{ width: `calc(${Math.max(1, text.length)}ch + 0.7em)` }}
         onChange={(event) => setTyped(event.target.value)}
         onFocus={(event) => event.target.select()}

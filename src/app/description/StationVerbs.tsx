@@ -11,8 +11,8 @@ export function StationVerbs() {
   const extra = useApp((state) => state.development.job.development.extra);
   const { addStation, removeStation } = clauseWords.verbs;
   const verbs = [
-    { label: addStation, act: () => change((job) => stationAdded(job, (extra.at(-1) ?? 0) + firstAngle)) },
-    { label: removeStation, act: () => change((job) => stationRemoved(job, undefined)), disabled: extra.length === 0 },
+    { label: addStation, act: () => change((job) => stationAdded(job, (extra.at(-1) ?? 0) + firstAngle), addStation) },
+    { label: removeStation, act: () => change((job) => stationRemoved(job, undefined), removeStation), disabled: extra.length === 0 },
   ];
   return <VerbMenu className="clause-verbs" word={words.more} label={words.stationVerbs} verbs={verbs} />;
 }

@@ -1,4 +1,5 @@
 import { useRef, type DragEvent, type PointerEvent } from "react";
+import type { Gesture } from "../store/history";
 
 /** Pixels before a press becomes a drag, and pixels a step after that. */
 const threshold = 6;
@@ -6,9 +7,10 @@ const pixelsPerStep = 5;
 
 /**
  * Steps a field while it is dragged sideways. Only a field not being typed in can be dragged, so that dragging
- * over typed text still selects it. `begin` gives the value to count from, `move` takes the steps from there.
+ * over typed text still selects it. `begin` gives the value to count from, `move` takes the steps from there; the
+ * gesture it is given is the same for the whole drag.
  */
-export function useSidewaysDrag(begin: () => number, move: (from: number, steps: number) => void) {
+export function useSidewaysDrag(begin: () => number, move: (from: number, steps: number, gesture: Gesture) => void) {
   const drag = useRef<{ x: number; from: number | null } | null>(null);
   return {
     onPointerDown(event: PointerEvent<HTMLInputElement>) {
@@ -24,7 +26,7 @@ export function useSidewaysDrag(begin: () => number, move: (from: number, steps:
         event.currentTarget.blur();
         event.currentTarget.setPointerCapture(event.pointerId);
       }
-      move(now.from, Math.trunc(way / pixelsPerStep));
+      move(now.from, Math.trunc(way / pixelsPerStep), now);
     },
     // The browser's own dragging of selected text would end ours.
     onDragStart(event: DragEvent<HTMLInputElement>) {

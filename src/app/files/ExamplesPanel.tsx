@@ -27,6 +27,6 @@ export function ExamplesPanel() {
 function open(example: Example): void {
   const read = parseJob(example.data);
   if (!read.ok) throw new Error(`the example ${example.id} is no job`);
-  replaceJob(read.job);
+  replaceJob(read.job, example.data.title);
   closePanel();
 }

@@ -1,6 +1,7 @@
 import { LIMITS, readJobText, type Problem } from "../../core/index";
 import type { Fault } from "../store/attempt";
 import { replaceJob, say, useApp } from "../store/store";
+import { words } from "../words/interface";
 
 /** UTF-8 takes at most four bytes a character: a file over this cannot be within the limit on characters. */
 const largestFile = LIMITS.file.max * 4;
@@ -21,7 +22,7 @@ async function faultOf(file: File): Promise<Fault | null> {
   }
   const read = readJobText(text);
   if (!read.ok) return problem(read.problems[0] ?? { code: "not-a-job", field: "" });
-  if (replaceJob(read.job)) return null;
+  if (replaceJob(read.job, words.done(words.verbs.open, file.name))) return null;
   const { message } = useApp.getState();
   return message?.kind === "refused" ? message.fault : { kind: "failed" };
 }

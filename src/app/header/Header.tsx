@@ -3,8 +3,10 @@ import { defaultJob } from "../../core/index";
 import { saveJob } from "../files/saveJob";
 import { openPanel } from "../screen/panel";
 import { useRollUpPlace } from "../rollUp/place";
+import { useEarlier } from "../store/earlier";
 import { replaceJob, useApp } from "../store/store";
 import { words } from "../words/interface";
+import { HistoryVerbs } from "./HistoryVerbs";
 import { TitleField } from "./TitleField";
 import { Wordmark } from "./Wordmark";
 
@@ -12,6 +14,7 @@ import { Wordmark } from "./Wordmark";
 export function Header() {
   const file = useRef<HTMLInputElement>(null);
   const onBoard = useRollUpPlace((place) => place.onBoard);
+  const anyEarlier = useEarlier((earlier) => earlier.slots.length > 0);
   const { verbs } = words;
   return (
     <header className="header">
@@ -24,7 +27,8 @@ export function Header() {
       </h1>
       <TitleField />
       <nav className="verbs" aria-label={words.verbsLabel}>
-        <VerbButton word={verbs.new} act={() => replaceJob(defaultJob())} />
+        <HistoryVerbs />
+        <VerbButton word={verbs.new} act={() => replaceJob(defaultJob(), verbs.new)} />
         <VerbButton word={verbs.open} act={() => file.current?.click()} />
         <input
           ref={file}
@@ -42,6 +46,7 @@ export function Header() {
         />
         <VerbButton word={verbs.save} act={() => saveJob(useApp.getState().development.job)} />
         <VerbButton word={verbs.examples} act={() => openPanel("examples")} />
+        {anyEarlier && <VerbButton word={verbs.earlier} act={() => openPanel("earlier")} />}
         {!onBoard && <VerbButton word={verbs.rollUp} act={() => openPanel("roll-up")} />}
         <VerbButton word={verbs.print} act={() => openPanel("print")} />
         <VerbButton word={verbs.settings} act={() => openPanel("settings")} />

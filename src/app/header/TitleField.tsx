@@ -8,7 +8,7 @@ export function TitleField() {
   const title = useApp((state) => state.development.job.title);
   const [typed, setTyped] = useState<string | null>(null);
   const finish = () => {
-    if (typed !== null && typed !== title) change((job) => ({ ...job, title: typed }));
+    if (typed !== null && typed !== title) change((job) => ({ ...job, title: typed }), words.title);
     setTyped(null);
   };
   return (
@@ -19,6 +19,7 @@ export function TitleField() {
       maxLength={LIMITS.title.max}
       autoComplete="off"
       value={typed ?? title}
+      data-typed={typed === null ? undefined : true}
       onChange={(event) => setTyped(event.target.value)}
       onBlur={finish}
       onKeyDown={(event) => {

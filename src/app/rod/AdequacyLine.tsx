@@ -3,6 +3,7 @@ import { stationAdded } from "../describe/stations";
 import type { Format } from "../quantity/format";
 import { set, tolerances, useSettings } from "../store/settings";
 import { change } from "../store/store";
+import { clauseWords } from "../words/clauses";
 import { words } from "../words/interface";
 import { directionOf } from "./rows";
 
@@ -42,7 +43,7 @@ export function AdequacyLine({ adequacy, piece, format }: Props) {
       {offer && (
         <>
           {words.adequacy.oneExtra(format.angle(angle), measure(offer.deviation, format))}{" "}
-          <button type="button" className="verb" onClick={() => change((job) => stationAdded(job, Number(angle.toFixed(2))))}>
+          <button type="button" className="verb" onClick={() => change((job) => stationAdded(job, Number(angle.toFixed(2))), clauseWords.verbs.addStation)}>
             {words.adequacy.add}
           </button>
         </>

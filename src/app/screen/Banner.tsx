@@ -1,3 +1,5 @@
+import { saveJob } from "../files/saveJob";
+import { useNewer } from "../offline/workOffline";
 import { selectMessage } from "../store/select";
 import { replaceJob, say, useApp, type Message } from "../store/store";
 import { words } from "../words/interface";
@@ -6,6 +8,7 @@ import { FaultSentence } from "./FaultSentence";
 /** One thing the reader must know, with what can be done about it. */
 export function Banner() {
   const message = useApp(selectMessage);
+  const reload = useNewer((newer) => newer.reload);
   return (
     <div className="banner-place" role="status">
       {message && (
@@ -14,12 +17,25 @@ export function Banner() {
             {sentence(message)} {"fault" in message && <FaultSentence fault={message.fault} />}
           </p>
           {message.kind === "set-aside" && (
-            <button type="button" className="verb" onClick={() => replaceJob(message.job)}>
+            <button type="button" className="verb" onClick={() => replaceJob(message.job, words.message.bringBack)}>
               {words.message.bringBack}
+            </button>
+          )}
+          {message.kind === "no-storage" && (
+            <button type="button" className="verb" onClick={() => saveJob(useApp.getState().development.job)}>
+              {words.message.saveToFile}
             </button>
           )}
           <button type="button" className="verb" onClick={() => say(null)}>
             {words.message.dismiss}
+          </button>
+        </div>
+      )}
+      {reload && (
+        <div className="banner">
+          <p>{words.message.newer}</p>
+          <button type="button" className="verb" onClick={reload}>
+            {words.message.reload}
           </button>
         </div>
       )}
@@ -34,6 +50,8 @@ function sentence(message: Message): string {
       return said.unreadableAutosave;
     case "no-storage":
       return said.noStorage;
+    case "open-elsewhere":
+      return said.openElsewhere;
     case "refused":
       return said.refused;
     case "file":

@@ -1,7 +1,6 @@
 import { Component, type ReactNode } from "react";
 import { saveJob } from "../files/saveJob";
-import { forgetJob } from "../store/autosave";
-import { useApp } from "../store/store";
+import { autosave, useApp } from "../store/store";
 import { words } from "../words/interface";
 
 /** When a part of the page breaks: the job is kept, and can be saved before the page is loaded again. */
@@ -29,7 +28,7 @@ export class ErrorBoundary extends Component<{ children: ReactNode }, { broken: 
           type="button"
           className="verb"
           onClick={() => {
-            forgetJob();
+            autosave.forget();
             location.reload();
           }}
         >

@@ -17,7 +17,7 @@ export function SettingsPanel() {
   return (
     <Panel title={said.title}>
       <div className="settings">
-        <SettingField label={said.units} value={job.units} options={{ mm: said.mm, inch: said.inch }} choose={(units) => change((of) => ({ ...of, units: units as Job["units"] }))} />
+        <SettingField label={said.units} value={job.units} options={{ mm: said.mm, inch: said.inch }} choose={(units) => change((of) => ({ ...of, units: units as Job["units"] }), said.units)} />
         {job.units === "inch" && (
           <SettingField
             label={said.inches}
@@ -37,7 +37,7 @@ export function SettingsPanel() {
           label={said.projection}
           value={job.drawing.projection}
           options={{ first: said.first, third: said.third }}
-          choose={(projection) => change((of) => ({ ...of, drawing: { ...of.drawing, projection: projection as Job["drawing"]["projection"] } }))}
+          choose={(projection) => change((of) => ({ ...of, drawing: { ...of.drawing, projection: projection as Job["drawing"]["projection"] } }), said.projection)}
         />
         <SettingField label={said.theme} value={settings.theme} options={{ auto: said.auto, light: said.light, dark: said.dark }} choose={(theme) => set("theme", theme as typeof settings.theme)} />
       </div>

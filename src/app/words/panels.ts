@@ -3,6 +3,12 @@
 export const panelWords = {
   examples: { title: "Examples", text: "Opening one sets the present job aside." },
 
+  earlier: {
+    title: "Earlier work",
+    text: "Kept in this browser when its page was closed. Opening one sets the present job aside.",
+    saved: (at: Date) => `saved ${at.toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" })}`,
+  },
+
   print: {
     title: "Print the pattern, true to size",
     family: "Paper",
