@@ -105,12 +105,17 @@ function circle(across: TrigPolynomial, riseSquared: TrigPolynomial, radius: num
   return trigSum(trigSum(trigProduct(across, across), riseSquared), trigConstant(radius * radius), -1);
 }
 
-/** Angles in [0, 2π) at which a sweep's own outline or depth begins, ends or turns: all its corners and upright tangents. */
+/**
+ * Angles in [0, 2π) at which a sweep's own outline or depth begins, ends or turns: all its corners and upright tangents,
+ * and the contour elements a circle of it reaches over. A face touched there is touched by a fourfold root, which root
+ * finding may leave out.
+ */
 export function cornerAngles(cutter: Cutter, size: number): number[] {
   const { radius } = cutter;
   if (cutter.kind === "plane") return [];
   const angles: number[] = [];
-  const across = new Set(cutter.reaches.flatMap(({ from, to }) => [from, to]));
+  const contours = [radius, -radius].filter((t) => cutter.reaches.some(({ kind, from, to }) => kind === "arc" && from <= t && t <= to));
+  const across = new Set([...contours, ...cutter.reaches.flatMap(({ from, to }) => [from, to])]);
   for (const t of across) {
     const sine = snapped(t / radius, size / radius);
     if (Math.abs(sine) > 1) continue;

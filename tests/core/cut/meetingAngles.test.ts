@@ -106,6 +106,10 @@ describe("cornerAngles", () => {
     const angles = cornerAngles(round(50 * (1 + 1e-15), 100), SIZE);
     expect(angles.filter((angle) => angleBetween(angle, PI / 2) === 0)).not.toEqual([]);
   });
+  it("of an opening that reaches over one contour element hold that element, not the other", () => {
+    const angles = cornerAngles(round(20, 100, 0, -45), SIZE);
+    expect([1.5 * PI, PI / 2].map((place) => angles.some((angle) => angleBetween(angle, place) < 1e-14))).toEqual([true, false]);
+  });
   it("lie in [0, 2π)", () => {
     const source = randomSource(68);
     for (let n = 0; n < 200; n++) for (const angle of cornerAngles(randomCutter(source), SIZE)) expect(angle >= 0 && angle < TURN).toBe(true);

@@ -19,4 +19,12 @@ describe("surfaceArea", () => {
   it("without a rectangle 50 wide and 40 long is a sixth of the girth times 40 less", () => {
     expectClose(area([openingCut({ shape: "rectangle", width: 50, length: 40, turn: 0 }, { height: 150 })]), whole - (2 * Math.PI * 50 * 40) / 6, 1e-6);
   });
+  it("without an opening about the contour that touches the base is the same in every whole direction", () => {
+    const opening = (direction: number): number => area([openingCut({ shape: "round", diameter: 40 }, { height: 20, offset: -50, direction, through: "both" })]);
+    for (let direction = 1; direction < 360; direction++) expectClose(opening(direction), opening(0), 1e-4);
+  });
+  it("without an opening about the contour that touches the base is that of the same opening a little higher", () => {
+    const opening = (height: number): number => area([openingCut({ shape: "round", diameter: 40 }, { height, offset: -50, direction: 33, through: "both" })]);
+    expectClose(opening(20), opening(21), 1e-4);
+  });
 });
