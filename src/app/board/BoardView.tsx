@@ -1,29 +1,50 @@
-import { lazy, Suspense, useMemo, useRef, type MouseEvent } from "react";
-import { board } from "../../drawing/board";
+import { lazy, Suspense, useLayoutEffect, useMemo, useRef, type MouseEvent } from "react";
 import { stationAt } from "../../drawing/stationAt";
 import { useFormat } from "../quantity/useFormat";
 import { viewBox } from "../../output/svg/viewBox";
 import { stationKeys } from "../screen/stationKeys";
+import { useTouch } from "../screen/touch";
 import { useSize, type Size } from "../screen/useSize";
+import { useGirthInHand } from "../store/between";
 import { selectDevelopment, selectStation } from "../store/select";
 import { hold, point, useApp } from "../store/store";
 import { words } from "../words/interface";
-import { BoardCorner } from "../rollUp/BoardCorner";
-import { pxPerMm } from "./pxPerMm";
-import { sheetPoint, viewOf } from "./view";
+import { useCamera } from "./camera";
+import { useProjected } from "./projected";
+import { useSmooth } from "./smooth/shown";
+import { sheetPoint } from "./view";
+import { useShown } from "./useShown";
 import { RunView } from "./RunView";
 import { runsByClause } from "./runs";
 
+// Fetched when first needed, at the earliest when the page is first touched.
+const BoardFoot = lazy(() => import("./moving/BoardFoot").then((module) => ({ default: module.BoardFoot })));
+const ProjectionLayer = lazy(() => import("./ProjectionLayer").then((module) => ({ default: module.ProjectionLayer })));
+const SmoothLayer = lazy(() => import("./smooth/SmoothLayer").then((module) => ({ default: module.SmoothLayer })));
+const BoardCorner = lazy(() => import("../rollUp/BoardCorner").then((module) => ({ default: module.BoardCorner })));
+const HandleLayer = lazy(() => import("../handles/HandleLayer").then((module) => ({ default: module.HandleLayer })));
 const StationLayer = lazy(() => import("./StationLayer").then((module) => ({ default: module.StationLayer })));
 
 /** The page: views and pattern in projection, at the scale that fits the window. */
 export function BoardView() {
-  const box = useRef<HTMLElement>(null);
-  const size = useSize(box);
+  const board = useRef<HTMLElement>(null);
+  const paper = useRef<HTMLDivElement>(null);
+  const size = useSize(paper);
+  const touched = useTouch((state) => state.touched);
   const count = useApp((state) => state.development.pieces[0]?.stations.length ?? 0);
   return (
-    <section className="board" aria-label={words.board} ref={box} tabIndex={0} onKeyDown={stationKeys(count)}>
-      {size && size.width > 0 && size.height > 0 && <Sheet size={size} />}
+    <section className="board" aria-label={words.board} ref={board} tabIndex={0} onKeyDown={stationKeys(count)}>
+      <div className="board-paper" ref={paper}>
+        {size && size.width > 0 && size.height > 0 && <Sheet size={size} />}
+        <Suspense fallback={null}>{touched && <HandleLayer />}</Suspense>
+      </div>
+      <div className="board-foot">
+        {touched && (
+          <Suspense fallback={null}>
+            <BoardFoot board={board} paper={paper} />
+          </Suspense>
+        )}
+      </div>
     </section>
   );
 }
@@ -31,19 +52,24 @@ export function BoardView() {
 function Sheet({ size }: { size: Size }) {
   const development = useApp(selectDevelopment);
   const format = useFormat();
-  const px = pxPerMm(size.width, size.height);
-  const width = size.width / px;
-  const height = size.height / px;
-  const drawn = useMemo(() => board(development, { width, height, figures: format }), [development, width, height, format]);
+  const shown = useShown(size, development, format);
+  const { drawn, view, px } = shown;
+  useLayoutEffect(() => useCamera.setState({ shown }), [shown]);
   const runs = useMemo(() => runsByClause(drawn.items), [drawn]);
-  const view = useMemo(() => viewOf(drawn.bounds, width, height), [drawn, width, height]);
-  const inHand = useApp((state) => selectStation(state) !== null);
+  const stationInHand = useApp((state) => selectStation(state) !== null);
+  const inHand = useGirthInHand() !== null || stationInHand;
+  const touched = useTouch((state) => state.touched);
+  const near = useCamera((state) => state.camera !== null);
+  const projected = useProjected((state) => state.whose !== "hand");
+  const smooth = useSmooth((state) => state.shown);
   const stationUnder = (event: MouseEvent<SVGSVGElement>) => stationAt(drawn, development, sheetPoint(view, size, event));
 
   return (
     <>
       <svg
         className="drawing"
+        data-projected={projected || undefined}
+        data-near={near || undefined}
         role="img"
         aria-labelledby="board-title board-description"
         viewBox={viewBox(view)}
@@ -53,16 +79,22 @@ function Sheet({ size }: { size: Size }) {
       >
         <title id="board-title">{words.boardTitle(development.job.title || words.untitled)}</title>
         <desc id="board-description">{words.boardDescription}</desc>
+        <Suspense fallback={null}>{projected && <ProjectionLayer board={drawn} development={development} />}</Suspense>
         {runs.map((run, i) => (
           <RunView key={i} run={run} />
         ))}
+        <Suspense fallback={null}>{smooth && <SmoothLayer board={drawn} development={development} />}</Suspense>
         {inHand && (
           <Suspense fallback={null}>
             <StationLayer board={drawn} development={development} figures={format} />
           </Suspense>
         )}
       </svg>
-      <BoardCorner board={drawn} view={view} size={size} px={px} />
+      {touched && (
+        <Suspense fallback={null}>
+          <BoardCorner board={shown.fit} view={shown.whole} size={size} px={px} away={near} />
+        </Suspense>
+      )}
     </>
   );
 }

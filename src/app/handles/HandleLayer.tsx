@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from "react";
-import { handles } from "../../drawing/handles/handles";
+import type { Vec2 } from "../../core/index";
+import { type Handle, handles } from "../../drawing/handles/handles";
 import { useCamera, type Shown } from "../board/camera";
 import { windowPoint } from "../board/view";
 import { useFormat } from "../quantity/useFormat";
@@ -26,16 +27,17 @@ function Hands({ shown }: { shown: Shown }) {
   const lately = useLately(inHand);
   const { drawn, view, size } = shown;
   const tokens = useMemo(() => fieldTokens(development.job, spelled), [development, spelled]);
-  const all = useMemo(() => handles(drawn, development), [drawn, development]);
+  const all = useMemo(() => handles(drawn, development).map((handle) => ({ handle, place: windowPoint(view, size, handle.at) })), [drawn, development, view, size]);
   return (
     <>
       <FigureLayer items={drawn.items} view={view} size={size} tokens={tokens} />
       <div className="handles" role="group" aria-label={handleWords.group} aria-description={handleWords.help}>
-        {all.map((handle) => (
+        {all.map(({ handle, place }) => (
           <HandleView
             key={handle.id}
             handle={handle}
-            place={windowPoint(view, size, handle.at)}
+            place={place}
+            room={roomOf(handle, place, all)}
             label={handleLabel(handle, tokens, development.job)}
             format={format}
             state={handle.clause === inHand ? "in hand" : handle.clause === lately ? "faint" : "away"}
@@ -44,6 +46,17 @@ function Hands({ shown }: { shown: Shown }) {
       </div>
     </>
   );
+}
+
+interface Placed {
+  readonly handle: Handle;
+  readonly place: Vec2;
+}
+
+/** How far off the nearest handle of the same clause is, in CSS pixels along an edge of the window. */
+function roomOf({ id, clause }: Handle, place: Vec2, all: readonly Placed[]): number {
+  const others = all.filter(({ handle }) => handle.clause === clause && handle.id !== id);
+  return Math.round(Math.min(100, ...others.map((other) => Math.max(Math.abs(other.place.x - place.x), Math.abs(other.place.y - place.y)))));
 }
 
 /** The clause whose handles stay on the board though the pointer has left it, until another is taken or the bare paper is pressed. */

@@ -1,4 +1,4 @@
-import { memo, useEffect, useId, useRef, useState, type KeyboardEvent, type PointerEvent } from "react";
+import { memo, useEffect, useId, useRef, useState, type CSSProperties, type KeyboardEvent, type PointerEvent } from "react";
 import type { Vec2 } from "../../core/index";
 import type { Handle } from "../../drawing/handles/handles";
 import { stepped } from "../../drawing/handles/stepped";
@@ -18,6 +18,8 @@ interface Props {
   readonly handle: Handle;
   /** Where it stands, CSS pixels from the top left of the paper. */
   readonly place: Vec2;
+  /** How far off the nearest handle is, CSS pixels: the room a finger has. */
+  readonly room: number;
   readonly label: string;
   readonly format: Format;
   readonly state: "away" | "faint" | "in hand";
@@ -26,7 +28,7 @@ interface Props {
 const ways: Readonly<Record<string, Vec2>> = { ArrowRight: { x: 1, y: 0 }, ArrowLeft: { x: -1, y: 0 }, ArrowUp: { x: 0, y: 1 }, ArrowDown: { x: 0, y: -1 } };
 
 /** A place of the drawing that can be taken hold of: dragged, or stepped by the arrow keys. */
-export const HandleView = memo(function HandleView({ handle, place, label, format, state }: Props) {
+export const HandleView = memo(function HandleView({ handle, place, room, label, format, state }: Props) {
   const [beside, setBeside] = useState<Beside | null>(null);
   const dragging = useRef<{ drag: Drag; x: number; y: number } | null>(null);
   const gesture = useRef<Gesture>({});
@@ -65,7 +67,7 @@ export const HandleView = memo(function HandleView({ handle, place, label, forma
   const [first] = fieldsNow(handle.grip);
 
   return (
-    <div className="handle" data-state={state} data-dragging={beside ? true : undefined} style={{ left: place.x, top: place.y }}>
+    <div className="handle" data-state={state} data-dragging={beside ? true : undefined} style={{ left: place.x, top: place.y, "--room": `${room}px` } as CSSProperties}>
       <button
         type="button"
         className="grip"
@@ -77,8 +79,8 @@ export const HandleView = memo(function HandleView({ handle, place, label, forma
         aria-valuetext={handleValue(handle, format)}
         aria-describedby={beside ? besideId : undefined}
         onPointerEnter={() => takeClause(handle.clause)}
-        onFocus={() => {
-          setFocused(true);
+        onFocus={({ currentTarget }) => {
+          setFocused(currentTarget.matches(":focus-visible"));
           takeClause(handle.clause);
         }}
         onBlur={() => setFocused(false)}

@@ -25,8 +25,8 @@ export function fieldsNow(grip: Grip): FieldNow[] {
 /** "Slanted end: Angle from square", in the labels of the description. */
 export function handleLabel({ clause, fields }: Handle, tokens: FieldTokens, job: Job): string {
   const labels = fields.map((field) => {
-    const found = tokens.get(keyOf(clause, field))?.token;
-    return found?.kind === "number" ? found.label : shortOf(field);
+    const key = keyOf(clause, field);
+    return [key, `${key}.side`, `${key}.kind`].map((name) => tokens.get(name)?.token.label).find((label) => label !== undefined) ?? shortOf(field);
   });
   return handleWords.of(clauseName(clause, job), labels.join("; "));
 }

@@ -1,6 +1,7 @@
 import type { Adequacy, Piece } from "../../core/index";
 import { stationAdded } from "../describe/stations";
 import type { Format } from "../quantity/format";
+import { smallLength } from "../quantity/smallLength";
 import { set, tolerances, useSettings } from "../store/settings";
 import { change } from "../store/store";
 import { clauseWords } from "../words/clauses";
@@ -35,14 +36,14 @@ export function AdequacyLine({ adequacy, piece, format }: Props) {
       >
         {tolerances.map((one) => (
           <option key={one} value={one}>
-            {measure(one, format)}
+            {smallLength(one, format)}
           </option>
         ))}
       </select>
       {after}
       {offer && (
         <>
-          {words.adequacy.oneExtra(format.angle(angle), measure(offer.deviation, format))}{" "}
+          {words.adequacy.oneExtra(format.angle(angle), smallLength(offer.deviation, format))}{" "}
           <button type="button" className="verb" onClick={() => change((job) => stationAdded(job, Number(angle.toFixed(2))), clauseWords.verbs.addStation)}>
             {words.adequacy.add}
           </button>
@@ -56,7 +57,7 @@ function sentence(adequacy: Adequacy, piece: Piece, tolerance: number, format: F
   const { deviation, at, enough } = adequacy;
   // Under a thousandth of a millimetre nobody marks out; there the curve is the edge.
   if (deviation < 0.001) return words.adequacy.exact;
-  const by = measure(deviation, format);
+  const by = smallLength(deviation, format);
   const near = nearest(piece, at.girth);
   if (deviation <= tolerance) return words.adequacy.good(by, near);
   return enough === null ? words.adequacy.noCount(by, near) : words.adequacy.enough(by, near, enough);
@@ -65,9 +66,4 @@ function sentence(adequacy: Adequacy, piece: Piece, tolerance: number, format: F
 function nearest(piece: Piece, girth: number): string {
   const byDistance = [...piece.stations].sort((a, b) => Math.abs(a.girth - girth) - Math.abs(b.girth - girth));
   return byDistance[0]?.label ?? "";
-}
-
-/** A small length: hundredths of a millimetre, or decimals of an inch, whatever the fractions in use. */
-function measure(mm: number, format: Format): string {
-  return format.units === "inch" ? `${(mm / 25.4).toFixed(4)} in` : `${Number(mm.toFixed(mm < 0.1 ? 3 : 2))} mm`;
 }

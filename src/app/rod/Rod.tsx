@@ -1,13 +1,14 @@
 import { useMemo, useRef } from "react";
 import { useFormat } from "../quantity/useFormat";
 import { useSize } from "../screen/useSize";
+import { useGirthInHand } from "../store/between";
 import { selectPiece, selectStation } from "../store/select";
 import { useSettings } from "../store/settings";
 import { useApp } from "../store/store";
 import { words } from "../words/interface";
 import { AdequacyLine } from "./AdequacyLine";
 import { rodLayout } from "./layout";
-import { Readout, readoutText } from "./Readout";
+import { betweenText, Readout, readoutText } from "./Readout";
 import { RodScale } from "./RodScale";
 import { rodRows } from "./rows";
 import { StationTable } from "./StationTable";
@@ -33,11 +34,12 @@ function RodOf({ piece }: { piece: NonNullable<ReturnType<typeof selectPiece>> }
   const longest = useMemo(() => Math.max(...rows.flatMap((row) => row.cells.map((cell) => cell.length))), [rows]);
   const layout = useMemo(() => rodLayout(piece, width, longest), [piece, width, longest]);
   const station = useApp(selectStation);
+  const girth = useGirthInHand();
   return (
     <section className="rod" aria-label={words.rod}>
       <div className="rod-hand">
         <Readout piece={piece} format={format} />
-        <RodScale box={scale} piece={piece} layout={layout} width={width} adequacy={adequacy} tolerance={tolerance} valueText={readoutText(piece, station, format)} />
+        <RodScale box={scale} piece={piece} layout={layout} width={width} adequacy={adequacy} tolerance={tolerance} valueText={girth === null ? readoutText(piece, station, format) : betweenText(piece, girth, format)} />
       </div>
       <AdequacyLine adequacy={adequacy} piece={piece} format={format} />
       <TableVerbs piece={piece} rows={rows} />

@@ -1,11 +1,12 @@
 import { useRef, type PointerEvent, type RefObject } from "react";
 import type { Adequacy, Piece } from "../../core/index";
 import { stationKeys } from "../screen/stationKeys";
+import { holdBetween, pointBetween, useBetween, useGirthInHand } from "../store/between";
 import { selectStation } from "../store/select";
 import { hold, point, useApp } from "../store/store";
 import { words } from "../words/interface";
 import { GaugeBars } from "./GaugeBars";
-import { nearestTick, type RodLayout } from "./layout";
+import { girthAtTick, nearestTick, type RodLayout } from "./layout";
 
 const top = 26;
 const depth = 26;
@@ -27,7 +28,15 @@ export function RodScale({ box, piece, layout, width, adequacy, tolerance, value
   const inHand = useApp(selectStation);
   const sweeping = useRef(false);
   const count = piece.stations.length;
-  const at = (event: PointerEvent) => nearestTick(layout.ticks, event.clientX - event.currentTarget.getBoundingClientRect().left);
+  const girth = useGirthInHand();
+  const xOf = (event: PointerEvent) => event.clientX - event.currentTarget.getBoundingClientRect().left;
+  const take = (event: PointerEvent) => {
+    const between = event.altKey || useBetween.getState().fine;
+    if (sweeping.current) return between ? holdBetween(girthAtTick(layout, piece, xOf(event))) : hold(nearestTick(layout.ticks, xOf(event)));
+    if (event.pointerType !== "mouse") return;
+    pointBetween(between ? girthAtTick(layout, piece, xOf(event)) : null);
+    if (!between) point(nearestTick(layout.ticks, xOf(event)));
+  };
   const first = layout.ticks[0] ?? 0;
   const last = layout.ticks[count - 1] ?? width;
   return (
@@ -45,18 +54,22 @@ export function RodScale({ box, piece, layout, width, adequacy, tolerance, value
       onPointerDown={(event) => {
         sweeping.current = true;
         event.currentTarget.setPointerCapture(event.pointerId);
-        hold(at(event));
+        take(event);
       }}
-      onPointerMove={(event) => (sweeping.current ? hold(at(event)) : event.pointerType === "mouse" && point(at(event)))}
+      onPointerMove={take}
       onPointerUp={() => (sweeping.current = false)}
       onPointerCancel={() => (sweeping.current = false)}
-      onPointerLeave={() => point(null)}
+      onPointerLeave={() => {
+        point(null);
+        pointBetween(null);
+      }}
     >
       <svg width={width} height={rodHeight} aria-hidden="true">
         <rect className="rod-body" x={first - 14} y={top} width={last - first + 28} height={depth} />
         <GaugeBars adequacy={adequacy} tolerance={tolerance} girth={piece.form.girth} first={first} last={last} base={top} />
         <Ticks piece={piece} layout={layout} />
-        {inHand !== null && <Hand x={layout.ticks[inHand] ?? 0} label={piece.stations[inHand]?.label ?? ""} foot={layout.fits ? layout.left + (inHand + 0.5) * layout.column : null} />}
+        {girth !== null && <line className="between" x1={first + (girth / piece.form.girth) * (last - first)} x2={first + (girth / piece.form.girth) * (last - first)} y1={top - 6} y2={top + depth} />}
+        {girth === null && inHand !== null && <Hand x={layout.ticks[inHand] ?? 0} label={piece.stations[inHand]?.label ?? ""} foot={layout.fits ? layout.left + (inHand + 0.5) * layout.column : null} />}
       </svg>
     </div>
   );

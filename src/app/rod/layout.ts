@@ -1,4 +1,5 @@
 import type { Piece } from "../../core/index";
+import { roundStep } from "../../drawing/girthUnder";
 
 // Where the rod and the columns of its table stand, in CSS pixels.
 
@@ -69,4 +70,11 @@ export function nearestTick(ticks: readonly number[], x: number): number {
     if (Math.abs(tick - x) < Math.abs((ticks[best] ?? 0) - x)) best = i;
   });
   return best;
+}
+
+/** The place on the girth at this x on the rod, mm, rounded to a step no coarser than a pixel. */
+export function girthAtTick({ ticks }: Pick<RodLayout, "ticks">, { form: { girth } }: Pick<Piece, "form">, x: number): number {
+  const first = ticks[0] ?? 0, last = ticks.at(-1) ?? first + 1;
+  const step = roundStep(girth / (last - first));
+  return Math.min(girth, Math.max(0, Math.round(((x - first) / (last - first)) * (girth / step)) * step));
 }

@@ -1,33 +1,35 @@
-import { lazy, Suspense, useEffect, useMemo } from "react";
+import { useEffect, useMemo } from "react";
 import type { Board } from "../../drawing/board";
 import type { Box } from "../../drawing/box";
-import { useTouch } from "../screen/touch";
+import { SmoothDetails } from "../board/smooth/SmoothDetails";
+import { useSmooth } from "../board/smooth/shown";
 import type { Size } from "../screen/useSize";
-import { placeOnBoard, useRollUpPlace } from "./place";
-
-const RollUp = lazy(() => import("./RollUp").then((module) => ({ default: module.RollUp })));
+import { useRollUpPlace } from "./place";
+import { placeOnBoard } from "./placeOnBoard";
+import { RollUp } from "./RollUp";
 
 interface Props {
+  /** The whole board as it fits the window. */
   readonly board: Board;
-  /** What the window shows of the sheet, and its size in CSS pixels. */
+  /** What the window then shows of the sheet, and its size in CSS pixels. */
   readonly view: Box;
   readonly size: Size;
   /** CSS pixels a sheet mm. */
   readonly px: number;
+  /** Whether the board is looked at more closely, so that the corner is covered by the drawing. */
+  readonly away: boolean;
 }
 
-/** The roll-up in the free corner of the board, where there is one. It is fetched when the page is first touched, not with the page. */
-export function BoardCorner({ board, view, size, px }: Props) {
+/** The free corner of the board, where there is one: the roll-up, or how far the smooth curve strays while that is shown. */
+export function BoardCorner({ board, view, size, px, away }: Props) {
   const place = useMemo(() => placeOnBoard(board, view, size), [board, view, size]);
+  const smooth = useSmooth((state) => state.shown);
   const onBoard = place !== null;
   useEffect(() => useRollUpPlace.setState({ onBoard }), [onBoard]);
-  const touched = useTouch((state) => state.touched);
-  if (!place || !touched) return null;
+  if (!place || (away && !smooth)) return null;
   return (
-    <div className="board-corner" style={place}>
-      <Suspense fallback={null}>
-        <RollUp px={px} />
-      </Suspense>
+    <div className="board-corner" data-over={away || undefined} style={place}>
+      {smooth ? <SmoothDetails px={px} /> : <RollUp px={px} />}
     </div>
   );
 }

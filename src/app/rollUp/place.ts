@@ -1,27 +1,10 @@
 import { create } from "zustand";
-import type { Board } from "../../drawing/board";
-import { growBox, type Box } from "../../drawing/box";
-import { freeBox } from "../../drawing/freeBox";
-import type { Size } from "../screen/useSize";
 
-/** CSS pixels the roll-up needs at least: with its controls below the picture, or beside it. */
-const leasts = [{ width: 260, height: 180 }, { width: 440, height: 140 }] as const;
+/** CSS pixels across from which a board may have room. */
+const wide = 960;
 
-/** CSS pixels it keeps from the drawing and from the edge of the board. */
-const gap = 10;
-
-/** Whether the board has room for the roll-up beside the drawing; if not, a verb opens it. */
-export const useRollUpPlace = create<{ readonly onBoard: boolean }>()(() => ({ onBoard: true }));
-
-/** Where the board has room for the roll-up, in CSS pixels from the top left of an element of this size that shows `view` whole; null: nowhere. */
-export function placeOnBoard({ blocks }: Pick<Board, "blocks">, view: Box, { width, height }: Size): { left: number; top: number; width: number; height: number } | null {
-  const pxPerMm = Math.min(width / (view.right - view.left), height / (view.top - view.bottom));
-  const window = growBox(view, -gap / pxPerMm);
-  const taken = Object.values(blocks).map(({ bounds }) => growBox(bounds, gap / pxPerMm));
-  const [box] = leasts.flatMap(({ width, height }) => freeBox(window, taken, { width: width / pxPerMm, height: height / pxPerMm }) ?? []);
-  if (!box) return null;
-  return {
-    left: width / 2 + (box.left - (view.left + view.right) / 2) * pxPerMm, top: height / 2 - (box.top - (view.top + view.bottom) / 2) * pxPerMm,
-    width: (box.right - box.left) * pxPerMm, height: (box.top - box.bottom) * pxPerMm,
-  };
-}
+/**
+ * Whether the board has room for the roll-up beside the drawing; if not, a verb opens it. Until the board has been measured, which is when
+ * the page is first touched, a wide window is taken to have room.
+ */
+export const useRollUpPlace = create<{ readonly onBoard: boolean }>()(() => ({ onBoard: window.innerWidth >= wide }));

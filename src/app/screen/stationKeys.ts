@@ -1,10 +1,12 @@
 import type { KeyboardEvent } from "react";
 import { hold, useApp } from "../store/store";
 import { selectStation } from "../store/select";
+import { betweenKey } from "./betweenKeys";
 
 /** Arrow keys, Page Up and Down, Home, End and Escape move the station in hand among `count` stations. */
 export function stationKeys(count: number) {
   return (event: KeyboardEvent) => {
+    if (betweenKey(event)) return;
     const next = stationAfter(event.key, selectStation(useApp.getState()), count);
     if (next === undefined) return;
     event.preventDefault();

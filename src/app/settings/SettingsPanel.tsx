@@ -1,7 +1,7 @@
 import type { Job } from "../../core/index";
 import { Panel } from "../screen/Panel";
 import { selectJob } from "../store/select";
-import { set, useSettings } from "../store/settings";
+import { letterings, set, useSettings } from "../store/settings";
 import { change, useApp } from "../store/store";
 import { panelWords } from "../words/panels";
 import { SettingField } from "./SettingField";
@@ -40,6 +40,12 @@ export function SettingsPanel() {
           choose={(projection) => change((of) => ({ ...of, drawing: { ...of.drawing, projection: projection as Job["drawing"]["projection"] } }), said.projection)}
         />
         <SettingField label={said.theme} value={settings.theme} options={{ auto: said.auto, light: said.light, dark: said.dark }} choose={(theme) => set("theme", theme as typeof settings.theme)} />
+        <SettingField
+          label={said.lettering}
+          value={String(settings.lettering)}
+          options={Object.fromEntries(letterings.map((one, i) => [one, said.letterings[i] ?? String(one)]))}
+          choose={(value) => set("lettering", letterings.find((one) => String(one) === value) ?? 1)}
+        />
       </div>
     </Panel>
   );

@@ -12,6 +12,8 @@ export interface Settings {
   /** How far, in mm, a smooth curve may stray from the true edge. */
   readonly tolerance: (typeof tolerances)[number];
   readonly paper: "iso" | "us";
+  /** How many times larger than usual the board is lettered, for projecting. */
+  readonly lettering: (typeof letterings)[number];
 }
 
 const place = "flatwright.settings";
@@ -19,7 +21,9 @@ const place = "flatwright.settings";
 /** The decimal sign to begin with follows the reader's language. */
 const localeHasComma = new Intl.NumberFormat().format(1.5).includes(",");
 
-const defaults: Settings = { theme: "auto", places: 2, denominator: 0, comma: localeHasComma, tolerance: 0.1, paper: "iso" };
+const defaults: Settings = { theme: "auto", places: 2, denominator: 0, comma: localeHasComma, tolerance: 0.1, paper: "iso", lettering: 1 };
+
+export const letterings = [1, 1.4, 1.8] as const;
 
 export const tolerances = [1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01] as const;
 
@@ -30,6 +34,7 @@ const choices: { readonly [K in keyof Settings]?: readonly Settings[K][] } = {
   comma: [false, true],
   tolerance: tolerances,
   paper: ["iso", "us"],
+  lettering: letterings,
 };
 
 export const useSettings = create<Settings>()(() => ({ ...defaults, ...keptSettings() }));

@@ -43,6 +43,7 @@ export const words = {
   },
   readout: {
     station: (label: string) => `Station ${label}`,
+    between: (before: string, after: string) => `Between ${before} and ${after}`,
     angle: (angle: string) => `${angle} from the front`,
     girth: (girth: string) => `girth ${girth}`,
     length: (length: string) => `true length ${length}`,

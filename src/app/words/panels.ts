@@ -48,5 +48,7 @@ export const panelWords = {
     auto: "as the device",
     light: "paper",
     dark: "slate",
+    lettering: "Lettering of the board",
+    letterings: ["usual", "larger", "largest"],
   },
 } as const;

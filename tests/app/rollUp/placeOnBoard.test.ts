@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { placeOnBoard } from "../../../src/app/rollUp/place";
+import { placeOnBoard } from "../../../src/app/rollUp/placeOnBoard";
 import { board } from "../../../src/drawing/board";
 import { viewOf } from "../../../src/app/board/view";
 import { developed, hole, pipeWith, slant } from "../pipe";

@@ -1,0 +1,81 @@
+import { useEffect, type RefObject } from "react";
+import { useFormat } from "../../quantity/useFormat";
+import { useRollUpPlace } from "../../rollUp/place";
+import { Readout } from "../../rod/Readout";
+import { selectPiece } from "../../store/select";
+import { useApp } from "../../store/store";
+import "../../theme/boardFoot.css";
+import { boardWords } from "../../words/board";
+import { useCamera } from "../camera";
+import { SmoothDetails } from "../smooth/SmoothDetails";
+import { useSmooth } from "../smooth/shown";
+import { followKeys } from "./boardKeys";
+import { followHands } from "./hands";
+import { closer, fit, further, lookAt } from "./moves";
+import { followPointing } from "./pointing";
+import { ProjectedChoice } from "./ProjectedChoice";
+import { useFullScreen } from "./useFullScreen";
+
+interface Props {
+  readonly board: RefObject<HTMLElement | null>;
+  readonly paper: RefObject<HTMLElement | null>;
+}
+
+const views = ["front", "top", "side", "pattern"] as const;
+
+/** The verbs of the board along its foot; with them come the hands and keys that move it. */
+export function BoardFoot({ board, paper }: Props) {
+  useFollowing(board, paper);
+  const whole = useCamera((state) => state.camera === null);
+  const smooth = useSmooth((state) => state.shown);
+  const hasCorner = useRollUpPlace((place) => place.onBoard);
+  const px = useCamera((state) => state.shown?.px ?? 3);
+  const [full, toggleFull] = useFullScreen(board);
+  const piece = useApp(selectPiece);
+  const format = useFormat();
+  return (
+    <>
+      {smooth && !hasCorner && <SmoothDetails px={px} />}
+      {full && piece && <Readout piece={piece} format={format} />}
+      <div className="board-verbs">
+        <div role="group" aria-label={boardWords.moving} title={boardWords.keys}>
+          <Verb word={boardWords.fit} act={fit} disabled={whole} />
+          <Verb word={boardWords.closer} act={closer} />
+          <Verb word={boardWords.further} act={further} disabled={whole} />
+        </div>
+        <div role="group" aria-label={boardWords.moving}>
+          {views.map((view) => (
+            <Verb key={view} word={boardWords.views[view]} label={boardWords.toView(boardWords.views[view])} act={() => lookAt(view)} />
+          ))}
+        </div>
+        <ProjectedChoice />
+        <Verb word={boardWords.smooth} pressed={smooth} act={() => useSmooth.setState({ shown: !smooth })} />
+        <Verb word={full ? boardWords.leaveFull : boardWords.full} act={toggleFull} />
+      </div>
+    </>
+  );
+}
+
+function useFollowing(board: Props["board"], paper: Props["paper"]): void {
+  useEffect(() => {
+    if (!board.current || !paper.current) return;
+    const endings = [followHands(board.current, paper.current), followPointing(paper.current), followKeys(board.current)];
+    return () => endings.forEach((end) => end());
+  }, [board, paper]);
+}
+
+interface VerbProps {
+  readonly word: string;
+  readonly label?: string;
+  readonly pressed?: boolean;
+  readonly disabled?: boolean;
+  readonly act: () => void;
+}
+
+function Verb({ word, label, pressed, disabled, act }: VerbProps) {
+  return (
+    <button type="button" className="verb" aria-label={label} aria-pressed={pressed} disabled={disabled} onClick={act}>
+      {word}
+    </button>
+  );
+}

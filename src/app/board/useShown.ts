@@ -1,0 +1,30 @@
+import { useMemo } from "react";
+import type { Development } from "../../core/index";
+import { windowOn } from "../../drawing/anchor";
+import { board } from "../../drawing/board";
+import type { Format } from "../quantity/format";
+import type { Size } from "../screen/useSize";
+import { useSettings } from "../store/settings";
+import { useHeldShown } from "./heldShown";
+import { useCamera, type Shown } from "./camera";
+import { pxPerMm } from "./pxPerMm";
+import { mmPerPx, viewOf } from "./view";
+
+/** The board as the camera sees it in a window of this size. Looked at more closely it is drawn anew: lines grow, lettering and widths stay. */
+export function useShown(size: Size, development: Development, format: Format): Shown {
+  const camera = useCamera((state) => state.camera);
+  const lettering = useSettings((settings) => settings.lettering);
+  const px = pxPerMm(size.width, size.height) * lettering;
+  const options = useMemo(() => ({ width: size.width / px, height: size.height / px, figures: format }), [size, px, format]);
+  const held = useHeldShown((state) => state.held);
+  const fit = useMemo(() => held?.fit ?? board(development, options), [development, options, held]);
+  const zoom = camera?.zoom ?? 1;
+  const drawn = useMemo(() => (held ? board(development, { ...options, hold: held.drawn }) : zoom === 1 ? fit : board(development, { ...options, at: { scale: zoom * fit.scale, arrangement: fit.arrangement } })), [development, options, fit, zoom, held]);
+  return useMemo(() => {
+    if (held) return { ...held, drawn };
+    const whole = viewOf(fit.bounds, options.width, options.height);
+    const mm = mmPerPx(whole, size);
+    const view = camera ? windowOn(drawn, camera.anchor, camera.at, { width: size.width * mm, height: size.height * mm }) : whole;
+    return { fit, drawn, whole, view, size, px, options };
+  }, [fit, drawn, camera, options, size, px, held]);
+}

@@ -1,0 +1,24 @@
+import { describe, expect, it } from "vitest";
+import { expectClose } from "../../support/approximate";
+import { shopPiece, slope } from "./pieces";
+
+describe("stationHeights", () => {
+  it("stationHeights on the mean surface differ by nothing", () => {
+    for (const { topDifference, bottomDifference } of shopPiece({}, [slope]).heights) expect([topDifference, bottomDifference]).toEqual([0, 0]);
+  });
+  it("stationHeights on the outside of a 45° cut differ by half the thickness at the seam and half round, not at the quarters", () => {
+    const { heights } = shopPiece({ surface: "outside" }, [slope]);
+    // z = 120 - r cos θ with r = 51 for 50.
+    for (const { theta, topDifference } of heights) expectClose(topDifference!, -Math.cos(theta), 1e-9);
+  });
+  it("stationHeights clear of both faces are never above the mean, nor above either face", () => {
+    const tops = (surface: "clear" | "outside" | "inside") => shopPiece({ surface }, [slope]).heights.map(({ top }) => top!);
+    const [clear, outside, inside] = [tops("clear"), tops("outside"), tops("inside")];
+    clear.forEach((top, i) => expectClose(top, Math.min(outside[i]!, inside[i]!), 1e-9));
+    for (const { topDifference } of shopPiece({ surface: "clear" }, [slope]).heights) expect(topDifference).toBeLessThanOrEqual(1e-12);
+  });
+  it("stationHeights of a wrap are those of the outside", () => {
+    const tops = (one: ReturnType<typeof shopPiece>) => one.heights.map(({ top }) => top);
+    expect(tops(shopPiece({ purpose: "wrap" }, [slope]))).toEqual(tops(shopPiece({ surface: "outside" }, [slope])));
+  });
+});
