@@ -11,7 +11,7 @@ export interface PlanePlace {
   readonly height: number;
 }
 
-/** The half-space above (top end) or below (bottom end) the plane. @throws RangeError for an angle outside [0, π/2). */
+/** The half-space above (top end) or below (bottom end) the plane, met on the surface of `radius` mm. @throws RangeError for an angle outside [0, π/2). */
 export function planeCutter(place: PlanePlace, radius: number, removes: "above" | "below", owner: Owner): PlaneCutter {
   const { angle, direction, at, height } = place;
   if (!(angle >= 0 && angle < Math.PI / 2)) throw new RangeError(`invalid angle: ${angle}; not in [0, π/2)`);

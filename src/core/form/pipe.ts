@@ -1,5 +1,6 @@
 // Where does the element at a place on the girth run? On a round pipe: parallel to the axis. Two surfaces of its wall
-// matter: the one whose girth is developed, and the one on which cuts are found; by default both are the mean one. Frame of the pipe: axis z, base at z = 0; θ from the front (-y), anticlockwise seen from above.
+// matter: the one whose girth is developed, and the one on which cuts are found; by default both are the mean one.
+// Frame of the pipe: axis z, base at z = 0; θ from the front (-y), anticlockwise seen from above.
 
 import type { Vec3 } from "../geometry/vector";
 import type { FabricationChoices } from "../job/fabricationChoices";
@@ -33,8 +34,8 @@ const MEAN: WallChoices = { purpose: "blank", surface: "mean", kFactor: 0.5, pap
 
 /**
  * The pipe from its stated diameter. Girth: π × the neutral diameter, mean + (2K - 1) t; of a template wrapped round it
- * π × (outside + paper), with the cuts on the outside (common practice). Mean diameter: outside - t, inside + t (Cyclopedia of Drawing, 1906,
- * boiler-shell paragraph); thickness 0 makes the three equal.
+ * π × (outside + paper), with the cuts on the outside (common practice). Mean diameter: outside - t, inside + t
+ * (Cyclopedia of Drawing, 1906, boiler-shell paragraph); thickness 0 makes the three equal.
  * @throws RangeError when the diameter, the mean or the developed diameter or the length is not positive, or the thickness negative.
  */
 export function roundPipe(

@@ -19,7 +19,7 @@ export interface Adequacy {
   /** mm and share of the girth lost by stepping chords round the circle instead of πD. */
   readonly chordLoss: number;
   readonly chordLossRatio: number;
-  /** The smallest customary count that stays under the tolerance, null when none does. */
+  /** The smallest customary count whose even stations alone stay under the tolerance, null when none does. */
   readonly enough: number | null;
   /** The one extra station that helps most, null when none helps; deviation in mm with it. */
   readonly oneExtra: { readonly theta: number; readonly deviation: number } | null;

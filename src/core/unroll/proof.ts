@@ -22,7 +22,7 @@ export interface Proof {
   readonly girthExact: number;
   /** mm: greatest gap between the end of a segment and the start of the next. */
   readonly closingError: number;
-  /** mm: greatest distance of the drawn outline, rolled back up, from the true edge along its own element. */
+  /** mm: greatest distance of the drawn outline, rolled back up, from the true edge: along its own element, times the cosine of the edge's slope. */
   readonly rollBackError: number;
 }
 
@@ -36,6 +36,7 @@ export interface DrawnEdge {
 const UPRIGHT = 1e-5;
 const INWARDS = 1e-3;
 
+/** Where each segment is rolled back; shares of u. */
 const ROLL_BACK_PROBES = [0.2, 0.4, 0.6, 0.8];
 
 /** The proof of the drawn loops of a piece whose seam stands at θ = `seam`. */
