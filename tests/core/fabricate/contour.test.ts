@@ -1,10 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { pathArea } from "../../../src/core/index";
+import { contoursOf } from "../../../src/core/fabricate/contour";
+import { pathArea, type Allowance, type Loop } from "../../../src/core/index";
 import { expectClose } from "../../support/approximate";
-import { planeCut, shapedCut } from "../../support/pipeJob";
+import { shapedCut } from "../../support/pipeJob";
 import { shopPiece, shopPipe, slope } from "./pieces";
 
 const none = { kind: "none" } as const;
+
+/** A piece of 100 mm girth from one height to another, slanting a little so that nothing runs along anything else. */
+function square(low: number, high: number): Loop {
+  const corners = [{ x: 200, y: low }, { x: 300, y: low }, { x: 299, y: high }, { x: 201, y: high }];
+  const owners = ["bottom", "seam", "top", "seam"] as const;
+  return { kind: "outline", segments: corners.map((from, i) => ({ kind: "line", from, to: corners[(i + 1) % 4]!, owner: { kind: owners[i]! } })) };
+}
 
 describe("contoursOf", () => {
   it("contoursOf a plain pipe with a lap and a hem add two strips, each less its notches", () => {
@@ -26,10 +34,12 @@ describe("contoursOf", () => {
     expect(pieces[0]!.allowances).toEqual([]);
     expect(pieces[0]!.contours[0]!.segments.every(({ allowance }) => allowance === null)).toBe(true);
   });
-  it("contoursOf two allowances that run into each other leave off both", () => {
-    const slit = [planeCut({ id: "a", angle: 85, direction: 0, height: 60 })];
-    const { problems } = shopPipe({ edges: { top: { kind: "flange", width: 70, slits: 0 }, bottom: none } }, slit);
-    expect(problems.map(({ code }) => code)).toContain("allowance-crosses-itself");
+  it("contoursOf an edge near another piece leave off what would run into it, once for each place", () => {
+    const allowance: Allowance = { place: "top", kind: "flange", width: 20, parts: [] };
+    const { contours, refusals } = contoursOf([square(0, 50), square(60, 110)], [allowance], 1000, [], 0.01);
+    expect(refusals).toEqual([{ code: "allowance-meets-outline", place: "top", at: expect.anything() as unknown }]);
+    expectClose(refusals[0]!.at.y, 60, 1e-9);
+    expect(contours.flatMap(({ segments }) => segments).every((segment) => segment.allowance === null)).toBe(true);
   });
   it("contoursOf a lap wider than half the seam is long are refused as too wide", () => {
     const { problems } = shopPipe({ seam: { kind: "lap", width: 150, share: 1 } }, [slope]);
