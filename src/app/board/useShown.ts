@@ -8,7 +8,7 @@ import { useSettings } from "../store/settings";
 import { useHeldShown } from "./heldShown";
 import { useCamera, type Shown } from "./camera";
 import { pxPerMm } from "./pxPerMm";
-import { mmPerPx, viewOf } from "./view";
+import { mmPerPx, viewKept, viewOf } from "./view";
 
 /** The board as the camera sees it in a window of this size. Looked at more closely it is drawn anew: lines grow, lettering and widths stay. */
 export function useShown(size: Size, development: Development, format: Format): Shown {
@@ -21,7 +21,7 @@ export function useShown(size: Size, development: Development, format: Format): 
   const zoom = camera?.zoom ?? 1;
   const drawn = useMemo(() => (held ? board(development, { ...options, hold: held.drawn }) : zoom === 1 ? fit : board(development, { ...options, at: { scale: zoom * fit.scale, arrangement: fit.arrangement } })), [development, options, fit, zoom, held]);
   return useMemo(() => {
-    if (held) return { ...held, drawn };
+    if (held) return { ...held, drawn, size, view: viewKept(held.view, held.size, size) };
     const whole = viewOf(fit.bounds, options.width, options.height);
     const mm = mmPerPx(whole, size);
     const view = camera ? windowOn(drawn, camera.anchor, camera.at, { width: size.width * mm, height: size.height * mm }) : whole;

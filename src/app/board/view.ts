@@ -12,6 +12,13 @@ export function mmPerPx(view: Box, { width, height }: Size): number {
   return Math.max((view.right - view.left) / width, (view.top - view.bottom) / height);
 }
 
+/** The part of the sheet that an element shows when it takes another size and every point keeps its place from the top left. */
+export function viewKept(view: Box, before: Size, now: Size): Box {
+  const mm = mmPerPx(view, before);
+  const { x: left, y: top } = sheetPointAt(view, before, { x: 0, y: 0 });
+  return { left, top, right: left + mm * now.width, bottom: top - mm * now.height };
+}
+
 /** The point of the sheet at a place of the element, in CSS pixels from its top left. */
 export function sheetPointAt(view: Box, size: Size, place: Vec2): Vec2 {
   const mm = mmPerPx(view, size);

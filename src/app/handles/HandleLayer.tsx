@@ -1,6 +1,5 @@
 import { useEffect, useMemo, useState } from "react";
-import type { Vec2 } from "../../core/index";
-import { type Handle, handles } from "../../drawing/handles/handles";
+import { handles } from "../../drawing/handles/handles";
 import { useCamera, type Shown } from "../board/camera";
 import { windowPoint } from "../board/view";
 import { useFormat } from "../quantity/useFormat";
@@ -12,6 +11,7 @@ import { fieldTokens } from "./fieldTokens";
 import { FigureLayer } from "./FigureLayer";
 import { handleLabel } from "./handleText";
 import { HandleView } from "./HandleView";
+import { useDragging, type Placed } from "./useDragging";
 
 /** What can be taken hold of and typed on the paper, over the drawing. */
 export function HandleLayer() {
@@ -27,20 +27,23 @@ function Hands({ shown }: { shown: Shown }) {
   const lately = useLately(inHand);
   const { drawn, view, size } = shown;
   const tokens = useMemo(() => fieldTokens(development.job, spelled), [development, spelled]);
-  const all = useMemo(() => handles(drawn, development).map((handle) => ({ handle, place: windowPoint(view, size, handle.at) })), [drawn, development, view, size]);
+  const all = useMemo(
+    () => handles(drawn, development).map((handle): Placed => ({ handle, place: windowPoint(view, size, handle.at), label: handleLabel(handle, tokens, development.job) })),
+    [drawn, development, view, size, tokens],
+  );
+  const { dragged, on } = useDragging(all.filter(({ handle: { clause } }) => clause === inHand || clause === lately));
   return (
     <>
       <FigureLayer items={drawn.items} view={view} size={size} tokens={tokens} />
-      <div className="handles" role="group" aria-label={handleWords.group} aria-description={handleWords.help}>
-        {all.map(({ handle, place }) => (
+      <div className="handles" role="group" aria-label={handleWords.group} aria-description={handleWords.help} {...on}>
+        {all.map((placed) => (
           <HandleView
-            key={handle.id}
-            handle={handle}
-            place={place}
-            room={roomOf(handle, place, all)}
-            label={handleLabel(handle, tokens, development.job)}
+            key={placed.handle.id}
+            {...placed}
+            room={roomOf(placed, all)}
             format={format}
-            state={handle.clause === inHand ? "in hand" : handle.clause === lately ? "faint" : "away"}
+            state={placed.handle.clause === inHand ? "in hand" : placed.handle.clause === lately ? "faint" : "away"}
+            beside={dragged?.id === placed.handle.id ? dragged.beside : null}
           />
         ))}
       </div>
@@ -48,13 +51,8 @@ function Hands({ shown }: { shown: Shown }) {
   );
 }
 
-interface Placed {
-  readonly handle: Handle;
-  readonly place: Vec2;
-}
-
 /** How far off the nearest handle of the same clause is, in CSS pixels along an edge of the window. */
-function roomOf({ id, clause }: Handle, place: Vec2, all: readonly Placed[]): number {
+function roomOf({ handle: { id, clause }, place }: Placed, all: readonly Placed[]): number {
   const others = all.filter(({ handle }) => handle.clause === clause && handle.id !== id);
   return Math.round(Math.min(100, ...others.map((other) => Math.max(Math.abs(other.place.x - place.x), Math.abs(other.place.y - place.y)))));
 }

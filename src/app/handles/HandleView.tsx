@@ -1,15 +1,14 @@
-import { memo, useEffect, useId, useRef, useState, type CSSProperties, type KeyboardEvent, type PointerEvent } from "react";
+import { memo, useId, useRef, useState, type CSSProperties, type KeyboardEvent } from "react";
 import type { Vec2 } from "../../core/index";
 import type { Handle } from "../../drawing/handles/handles";
 import { stepped } from "../../drawing/handles/stepped";
-import { useCamera } from "../board/camera";
 import { stepOf, type Format } from "../quantity/format";
 import { FaultSentence } from "../screen/FaultSentence";
 import type { Gesture } from "../store/history";
-import { selectDevelopment, selectJob } from "../store/select";
+import { selectJob } from "../store/select";
 import { takeClause, useApp } from "../store/store";
 import { handleWords } from "../words/handles";
-import { beginDrag, type Beside, type Drag } from "./drag";
+import type { Beside } from "./drag";
 import { goToField, keysOf } from "./fieldTokens";
 import { fieldsNow, fitText, handleValue } from "./handleText";
 import { putValues } from "./putValues";
@@ -23,34 +22,19 @@ interface Props {
   readonly label: string;
   readonly format: Format;
   readonly state: "away" | "faint" | "in hand";
+  /** While it is dragged. */
+  readonly beside: Beside | null;
 }
 
 const ways: Readonly<Record<string, Vec2>> = { ArrowRight: { x: 1, y: 0 }, ArrowLeft: { x: -1, y: 0 }, ArrowUp: { x: 0, y: 1 }, ArrowDown: { x: 0, y: -1 } };
 
 /** A place of the drawing that can be taken hold of: dragged, or stepped by the arrow keys. */
-export const HandleView = memo(function HandleView({ handle, place, room, label, format, state }: Props) {
-  const [beside, setBeside] = useState<Beside | null>(null);
-  const dragging = useRef<{ drag: Drag; x: number; y: number } | null>(null);
+export const HandleView = memo(function HandleView({ handle, place, room, label, format, state, beside }: Props) {
   const gesture = useRef<Gesture>({});
   const [focused, setFocused] = useState(false);
   const besideId = useId();
-  useEscape(dragging);
+  const [first] = fieldsNow(handle.grip);
 
-  const onPointerDown = (event: PointerEvent<HTMLElement>) => {
-    const { shown } = useCamera.getState();
-    if (event.button !== 0 || !shown || dragging.current) return;
-    event.currentTarget.setPointerCapture(event.pointerId);
-    const drag = beginDrag(handle, selectDevelopment(useApp.getState()), shown, label, setBeside);
-    dragging.current = { drag, x: event.clientX, y: event.clientY };
-  };
-  const onPointerMove = ({ clientX, clientY, altKey }: PointerEvent) => {
-    const now = dragging.current;
-    now?.drag.move({ x: clientX - now.x, y: clientY - now.y }, !altKey);
-  };
-  const finish = (how: "end" | "abandon") => {
-    dragging.current?.drag[how]();
-    dragging.current = null;
-  };
   const onKeyDown = (event: KeyboardEvent) => {
     const way = ways[event.key];
     const [key] = keysOf(handle);
@@ -64,7 +48,6 @@ export const HandleView = memo(function HandleView({ handle, place, room, label,
     event.preventDefault();
     event.stopPropagation();
   };
-  const [first] = fieldsNow(handle.grip);
 
   return (
     <div className="handle" data-state={state} data-dragging={beside ? true : undefined} style={{ left: place.x, top: place.y, "--room": `${room}px` } as CSSProperties}>
@@ -84,10 +67,6 @@ export const HandleView = memo(function HandleView({ handle, place, room, label,
           takeClause(handle.clause);
         }}
         onBlur={() => setFocused(false)}
-        onPointerDown={onPointerDown}
-        onPointerMove={onPointerMove}
-        onPointerUp={() => finish("end")}
-        onPointerCancel={() => finish("abandon")}
         onKeyDown={onKeyDown}
       />
       {(beside || focused) && <BesideView id={besideId} text={handleValue(handle, format)} beside={beside} />}
@@ -111,18 +90,4 @@ function BesideView({ id, text, beside }: { id: string; text: string; beside: Be
       {beside && <small>{handleWords.snap}</small>}
     </output>
   );
-}
-
-/** Escape gives a drag up, wherever the focus is. */
-function useEscape(dragging: { current: { drag: Drag } | null }): void {
-  useEffect(() => {
-    const onKey = (event: globalThis.KeyboardEvent) => {
-      if (event.key !== "Escape" || !dragging.current) return;
-      event.stopPropagation();
-      dragging.current.drag.abandon();
-      dragging.current = null;
-    };
-    window.addEventListener("keydown", onKey, { capture: true });
-    return () => window.removeEventListener("keydown", onKey, { capture: true });
-  }, [dragging]);
 }
