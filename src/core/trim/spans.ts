@@ -2,9 +2,9 @@
 // All places where it can change are computed first (corners, upright tangents, meetings of faces); between two of
 // them the same faces bound the same stretches, so one element in the middle tells them all.
 
-import { TURN, wrapTurn } from "../numeric/angle";
+import { TURN, angleBetween, wrapTurn } from "../numeric/angle";
 import { distinctAngles } from "../numeric/distinctAngles";
-import { NOISE, ROOT_NOISE } from "../numeric/tolerance";
+import { ANGLE_NOISE, NOISE, ROOT_NOISE } from "../numeric/tolerance";
 import { type Pipe, pipeSize } from "../form/pipe";
 import type { Cutter, FaceRef } from "../cut/cutter";
 import { heightOn } from "../cut/heightOn";
@@ -34,19 +34,27 @@ export function spansOf(pipe: Pipe, cutters: readonly Cutter[], start: number): 
   });
 }
 
-/**
- * All places where the structure may change, those nearer than ROOT_NOISE of the pipe's size on the girth taken as one:
- * repeated roots scatter so far, and a hair between two of them is no material. Exact places are listed first and stay.
- */
+/** All places where the structure may change, exact ones listed first, so that they stay where another falls on them. */
 function changePlaces(pipe: Pipe, cutters: readonly Cutter[], begin: number): number[] {
   const size = pipeSize(pipe);
-  const angles = [begin];
+  const angles: number[] = [];
   for (const cutter of cutters) angles.push(...cornerAngles(cutter, size));
   const faces = cutters.map(facesOf);
   faces.forEach((own, i) => {
     for (let j = 0; j < i; j++) angles.push(...meetings(own, faces[j] ?? [], size));
   });
-  return distinctAngles(angles, (ROOT_NOISE * size) / pipe.radius);
+  const contours = cutters.flatMap(contourAngles);
+  return distinctAngles([begin, ...angles.map((angle) => gathered(angle, contours))], ANGLE_NOISE);
+}
+
+/** The two elements outermost as seen along a sweep: there the place across turns, and equal roots fall together. */
+function contourAngles(cutter: Cutter): number[] {
+  return cutter.kind === "sweep" ? [wrapTurn(cutter.direction + Math.PI / 2), wrapTurn(cutter.direction - Math.PI / 2)] : [];
+}
+
+/** Roots that fall together on a contour element scatter by the root of the rounding: they are that element. */
+function gathered(angle: number, contours: readonly number[]): number {
+  return contours.find((contour) => angleBetween(angle, contour) < ROOT_NOISE) ?? angle;
 }
 
 function meetings(own: readonly Face[], other: readonly Face[], size: number): number[] {
