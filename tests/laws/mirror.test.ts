@@ -30,9 +30,9 @@ describe("turning the other face of a random cut pipe up", () => {
   it("leaves the flat area but for what an edge within 0.005 mm can take or give", () => onEach(trios, ({ piece, other }) => {
     expectClose(flatArea(other), flatArea(piece), 0.01 * (piece.pattern.proof.edgeLengthSurface + 1));
   }));
-  it("leaves the length of the edges in space, to 1e-8", () => onEach(trios, ({ piece, other }) => {
+  it("leaves the length of the edges in space, to 1e-6", () => onEach(trios, ({ piece, other }) => {
     const length = piece.pattern.proof.edgeLengthSurface;
-    expectClose(other.pattern.proof.edgeLengthSurface, length, 1e-8 * length);
+    expectClose(other.pattern.proof.edgeLengthSurface, length, 1e-6 * length);
   }));
 });
 
@@ -44,8 +44,8 @@ describe("a random cut pipe built as in the mirror, other face up", () => {
   it("has the same area, to 1e-9 of the whole pipe's", () => onEach(trios, ({ job, piece, mirrored }) => {
     expectClose(mirrored.trimmed.area, piece.trimmed.area, 1e-9 * piece.pattern.girth * job.part.length);
   }));
-  it("has edges as long in space, to 1e-8", () => onEach(trios, ({ piece, mirrored }) => {
+  it("has edges as long in space, to 1e-6", () => onEach(trios, ({ piece, mirrored }) => {
     const length = piece.pattern.proof.edgeLengthSurface;
-    expectClose(mirrored.pattern.proof.edgeLengthSurface, length, 1e-8 * length);
+    expectClose(mirrored.pattern.proof.edgeLengthSurface, length, 1e-6 * length);
   }));
 });

@@ -23,9 +23,9 @@ describe("moving the seam of a random cut pipe", () => {
   it("leaves the flat area but for what an edge within 0.005 mm can take or give", () => onEach(pairs, ({ piece, moved }) => {
     expectClose(flatArea(moved), flatArea(piece), 0.01 * (piece.pattern.proof.edgeLengthSurface + 1));
   }));
-  it("leaves the length of the edges in space, to 1e-8", () => onEach(pairs, ({ piece, moved }) => {
+  it("leaves the length of the edges in space, to 1e-6", () => onEach(pairs, ({ piece, moved }) => {
     const length = piece.pattern.proof.edgeLengthSurface;
-    expectClose(moved.pattern.proof.edgeLengthSurface, length, 1e-8 * length);
+    expectClose(moved.pattern.proof.edgeLengthSurface, length, 1e-6 * length);
   }));
   it("leaves the girth", () => onEach(pairs, ({ piece, moved }) => expectClose(moved.pattern.girth, piece.pattern.girth, 0)));
   it("leaves the number of pieces", () => onEach(pairs, ({ piece, moved }) => expectClose(moved.trimmed.components, piece.trimmed.components, 0)));

@@ -3,7 +3,8 @@ import { cleanup, render, screen, waitFor, within } from "@testing-library/react
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { Description } from "../../../src/app/description/Description";
-import { replaceJob, say, useApp } from "../../../src/app/store/store";
+import { replaceJob } from "../../../src/app/store/changes";
+import { say, useApp } from "../../../src/app/store/store";
 import { hole, pipeWith, slant } from "../pipe";
 
 const job = () => useApp.getState().development.job;

@@ -4,7 +4,8 @@ import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { Description } from "../../../src/app/description/Description";
 import { useSettings } from "../../../src/app/store/settings";
-import { replaceJob, say, useApp } from "../../../src/app/store/store";
+import { replaceJob } from "../../../src/app/store/changes";
+import { say, useApp } from "../../../src/app/store/store";
 import { hole, pipeWith, slant } from "../pipe";
 
 const diameter = () => screen.getByRole<HTMLInputElement>("textbox", { name: "Diameter" });

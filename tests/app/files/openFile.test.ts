@@ -2,7 +2,8 @@
 import { beforeEach, expect, test } from "vitest";
 import { writeJobText } from "../../../src/core/index";
 import { openFile } from "../../../src/app/files/openFile";
-import { replaceJob, say, useApp } from "../../../src/app/store/store";
+import { replaceJob } from "../../../src/app/store/changes";
+import { say, useApp } from "../../../src/app/store/store";
 import { pipeWith, slant } from "../pipe";
 
 const before = pipeWith([slant]);

@@ -3,7 +3,8 @@ import { act, cleanup, fireEvent, render, screen } from "@testing-library/react"
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { RollUp } from "../../../src/app/rollUp/RollUp";
-import { hold, point, replaceJob, useApp } from "../../../src/app/store/store";
+import { replaceJob } from "../../../src/app/store/changes";
+import { hold, point, useApp } from "../../../src/app/store/store";
 import { hole, pipeWith, slant } from "../pipe";
 
 // jsdom lays nothing out, watches no sizes, knows no media and captures no pointers.

@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { autosave, change, commit, keepDraft, redo, replaceJob, say, undo, useApp } from "../../../src/app/store/store";
+import { autosave, change, commit, redo, replaceJob, undo } from "../../../src/app/store/changes";
+import { keepDraft, say, useApp } from "../../../src/app/store/store";
 import { pipeWith, slant } from "../pipe";
 
 const job = pipeWith([slant]);
