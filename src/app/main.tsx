@@ -1,7 +1,9 @@
 import { createRoot } from "react-dom/client";
 import { App } from "./App";
-import { watchPageLife } from "./screen/pageLife";
+import { workOffline } from "./offline/workOffline";
 import { warmAtFirstTouch } from "./screen/warm";
+import { fetchChanges, sayNotFetched } from "./store/changing";
+import { isAnythingKept } from "./store/isAnythingKept";
 import { useSettings } from "./store/settings";
 import "./theme/theme.css";
 
@@ -10,6 +12,7 @@ document.documentElement.dataset.theme = useSettings.getState().theme;
 
 const root = document.getElementById("root");
 if (!root) throw new Error("the page has no place for the program");
+window.addEventListener("load", () => void workOffline());
 warmAtFirstTouch();
-watchPageLife();
+if (isAnythingKept()) await fetchChanges(true).catch(sayNotFetched);
 createRoot(root).render(<App />);

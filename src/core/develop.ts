@@ -1,33 +1,14 @@
-// From a job to its development: check, build, trim, unroll.
+// From unknown data to a development: check, then develop.
 
-import { CHORD_TOLERANCE } from "./numeric/tolerance";
-import type { Job } from "./job/job";
+import { developJob, type Outcome } from "./developJob";
 import { parseJob } from "./job/parseJob";
-import type { Problem } from "./job/problem";
-import { type Piece, pipePiece } from "./part/pipePiece";
-
-export interface Development {
-  readonly job: Job;
-  readonly pieces: readonly Piece[];
-  readonly notices: readonly Problem[];
-}
-
-export type Outcome =
-  | { readonly ok: true; readonly development: Development }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
  * The whole development of a job given as unknown data, or its problems; never throws for bad data.
- * Edges are drawn within `chordTolerance` (mm, 1e-6 to 10, 0.005 unless given) of the true ones; ordinates are exact.
+ * `options.chordTolerance` is that of `developJob`.
  * @throws RangeError for a tolerance outside its range.
  */
-export function develop(data: unknown, { chordTolerance = CHORD_TOLERANCE }: { chordTolerance?: number } = {}): Outcome {
-  if (!(chordTolerance >= 1e-6 && chordTolerance <= 10)) {
-    throw new RangeError(`invalid chordTolerance: ${chordTolerance}; not in [1e-6, 10]`);
-  }
+export function develop(data: unknown, options: Parameters<typeof developJob>[1] = {}): Outcome {
   const parsed = parseJob(data);
-  if (!parsed.ok) return parsed;
-  const made = pipePiece(parsed.job, chordTolerance);
-  if (!made.ok) return made;
-  return { ok: true, development: { job: parsed.job, pieces: [made.piece], notices: made.notices } };
+  return parsed.ok ? developJob(parsed.job, options) : parsed;
 }

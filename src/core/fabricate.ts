@@ -1,7 +1,7 @@
 // From a development to what the shop needs: cut lines with their allowances, marks, end plates, measures, the part list.
 
 import { CHORD_TOLERANCE } from "./numeric/tolerance";
-import type { Development } from "./develop";
+import type { Development } from "./developJob";
 import type { Problem } from "./job/problem";
 import { type EndPlate, endPlates } from "./fabricate/endPlate";
 import { type FabricatedPiece, fabricatedPiece } from "./fabricate/fabricatedPiece";

@@ -1,7 +1,8 @@
 // The door of the core. A job (unknown data) goes in; problems or the whole development come out, in Node as in a
 // browser. Lengths in mm, areas in mm², angles in radians unless a name says degrees. Axes: docs/conventions.md.
 
-export { develop, type Development, type Outcome } from "./develop";
+export { develop } from "./develop";
+export { developJob, type Development, type Outcome } from "./developJob";
 export type { Piece } from "./part/pipePiece";
 export { edgePoint, elementAt, keptAt } from "./part/pieceElement";
 export { openingOutline } from "./part/openingCutter";

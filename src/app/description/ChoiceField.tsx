@@ -1,6 +1,7 @@
 import { useId } from "react";
 import type { ChoiceToken } from "../describe/token";
-import { commit, spell, useApp } from "../store/store";
+import { changing } from "../store/changing";
+import { spell, useApp } from "../store/store";
 import { FieldFault } from "./FieldFault";
 
 /** A choice made where it stands in the sentence. */
@@ -9,7 +10,7 @@ export function ChoiceField({ token, tail = "" }: { token: ChoiceToken; tail?: s
   const faultId = useId();
   const choose = (value: string) => {
     if (token.spells !== undefined) spell(token.key.replace(/\.side$/, ""), value === token.spells);
-    commit(token.key, value, (job) => token.put(job, value), token.label);
+    changing((by) => by.commit(token.key, value, (job) => token.put(job, value), token.label));
   };
   return (
     <FieldFault tail={tail} id={faultId} fault={draft?.fault} quantity="length">

@@ -1,6 +1,7 @@
 import type { Cut } from "../../core/index";
 import type { Change } from "../store/attempt";
-import { change, useApp } from "../store/store";
+import { changing, sayNotFetched } from "../store/changing";
+import { useApp } from "../store/store";
 import { clauseWords } from "../words/clauses";
 import { words } from "../words/interface";
 import { VerbMenu, type Verb } from "./VerbMenu";
@@ -14,14 +15,14 @@ export function ClauseVerbs({ id, name }: { id: string; name: string }) {
   return <VerbMenu className="clause-verbs" word={words.more} label={words.clauseVerbs(name)} verbs={verbsOf(cut, name, index, cuts.length)} />;
 }
 
-type Changes = typeof import("../describe/changeCuts");
+type CutChanges = typeof import("../describe/changeCuts");
 
 function verbsOf(cut: Cut, name: string, index: number, count: number): Verb[] {
   const { id } = cut;
   /** A verb that makes one of the changes, fetched when the page was first touched. */
-  const verb = (label: string, changeOf: (changes: Changes) => Change, disabled = false): Verb => ({
+  const verb = (label: string, changeOf: (cuts: CutChanges) => Change, disabled = false): Verb => ({
     label,
-    act: () => void import("../describe/changeCuts").then((changes) => change(changeOf(changes), words.done(label, name))),
+    act: () => void import("../describe/changeCuts").then((cuts) => changing((by) => by.change(changeOf(cuts), words.done(label, name))), sayNotFetched),
     disabled,
   });
   const { verbs } = clauseWords;

@@ -4,7 +4,8 @@ import { describe } from "../describe/describe";
 import { cutWords, type CutWord } from "../describe/cutWords";
 import type { Clause } from "../describe/token";
 import { selectClause, selectJob, selectNotices, selectSpelled } from "../store/select";
-import { change, useApp } from "../store/store";
+import { changing, sayNotFetched } from "../store/changing";
+import { useApp } from "../store/store";
 import { clauseWords } from "../words/clauses";
 import { words } from "../words/interface";
 import { ClauseView } from "./ClauseView";
@@ -23,7 +24,7 @@ export function Description() {
   const clauses = useMemo(() => describe(job, spelled), [job, spelled]);
   const view = (clause: Clause) => <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={notices.get(clause.id) ?? none} />;
   const firstAfterCuts = clauses.findIndex((clause) => clause.part === "sheet");
-  const verbs = cutWords.map((word) => ({ label: clauseWords.add[word], act: () => void add(word) }));
+  const verbs = cutWords.map((word) => ({ label: clauseWords.add[word], act: () => add(word) }));
   return (
     <section id="description" className="description" aria-label={words.description} tabIndex={-1}>
       <ul className="clauses">{clauses.slice(0, firstAfterCuts).map(view)}</ul>
@@ -35,9 +36,11 @@ export function Description() {
   );
 }
 
-async function add(word: CutWord): Promise<void> {
-  const [{ cutAdded }, { newCut }] = await Promise.all([import("../describe/changeCuts"), import("../describe/newCut")]);
-  change((job) => cutAdded(job, newCut(job, word)), clauseWords.add[word]);
+function add(word: CutWord): void {
+  Promise.all([import("../describe/changeCuts"), import("../describe/newCut")]).then(
+    ([{ cutAdded }, { newCut }]) => changing((by) => by.change((job) => cutAdded(job, newCut(job, word)), clauseWords.add[word])),
+    sayNotFetched,
+  );
 }
 
 function useNoticesByClause(): ReadonlyMap<string, readonly Problem[]> {

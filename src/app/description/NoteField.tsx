@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { LIMITS } from "../../core/index";
-import { change, useApp } from "../store/store";
+import { changing } from "../store/changing";
+import { useApp } from "../store/store";
 import { words } from "../words/interface";
 
 /** A few lines of the maker's own, kept with the job. */
@@ -17,7 +18,7 @@ export function NoteField() {
         data-typed={typed === null ? undefined : true}
         onChange={(event) => setTyped(event.target.value)}
         onBlur={() => {
-          if (typed !== null && typed !== note) change((job) => ({ ...job, note: typed }), words.note);
+          if (typed !== null && typed !== note) changing((by) => by.change((job) => ({ ...job, note: typed }), words.note));
           setTyped(null);
         }}
       />

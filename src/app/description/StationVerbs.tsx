@@ -1,5 +1,6 @@
 import { stationAdded, stationRemoved } from "../describe/stations";
-import { change, useApp } from "../store/store";
+import { changing } from "../store/changing";
+import { useApp } from "../store/store";
 import { clauseWords } from "../words/clauses";
 import { words } from "../words/interface";
 import { VerbMenu } from "./VerbMenu";
@@ -11,8 +12,8 @@ export function StationVerbs() {
   const extra = useApp((state) => state.development.job.development.extra);
   const { addStation, removeStation } = clauseWords.verbs;
   const verbs = [
-    { label: addStation, act: () => change((job) => stationAdded(job, (extra.at(-1) ?? 0) + firstAngle), addStation) },
-    { label: removeStation, act: () => change((job) => stationRemoved(job, undefined), removeStation), disabled: extra.length === 0 },
+    { label: addStation, act: () => changing((by) => by.change((job) => stationAdded(job, (extra.at(-1) ?? 0) + firstAngle), addStation)) },
+    { label: removeStation, act: () => changing((by) => by.change((job) => stationRemoved(job, undefined), removeStation)), disabled: extra.length === 0 },
   ];
   return <VerbMenu className="clause-verbs" word={words.more} label={words.stationVerbs} verbs={verbs} />;
 }

@@ -2,7 +2,8 @@ import { parseQuantity } from "../../core/index";
 import type { NumberToken } from "../describe/token";
 import { stepOf, type Format } from "../quantity/format";
 import type { Gesture } from "../store/history";
-import { commit, keepDraft } from "../store/store";
+import { commit } from "../store/changes";
+import { keepDraft } from "../store/store";
 
 // What typing and stepping in a number field does; fetched at the first touch of the page.
 

@@ -2,7 +2,7 @@ import { readJobText, type Job } from "../../core/index";
 import { closePanel } from "../screen/panel";
 import { Panel } from "../screen/Panel";
 import { lookForEarlier, useEarlier } from "../store/earlier";
-import { autosave, replaceJob } from "../store/store";
+import { autosave, replaceJob } from "../store/changes";
 import { words } from "../words/interface";
 import { panelWords } from "../words/panels";
 

@@ -2,7 +2,7 @@ import { parseJob } from "../../core/index";
 import { EXAMPLES, type Example } from "../examples/index";
 import { closePanel } from "../screen/panel";
 import { Panel } from "../screen/Panel";
-import { replaceJob } from "../store/store";
+import { replaceJob } from "../store/changes";
 import { panelWords } from "../words/panels";
 
 /** The ready jobs, each with the story it comes from. */

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { sayNotFetched } from "../store/changing";
 import { words } from "../words/interface";
 
 /** Lets a job file be dropped anywhere on the page. */
@@ -19,7 +20,7 @@ export function FileDrop() {
       event.preventDefault();
       setOver(false);
       const [file] = event.dataTransfer?.files ?? [];
-      if (file) void import("./openFile").then(({ openFile }) => openFile(file));
+      if (file) import("./openFile").then(({ openFile }) => openFile(file), sayNotFetched);
     };
     window.addEventListener("dragover", onDragOver);
     window.addEventListener("dragleave", onDragLeave);

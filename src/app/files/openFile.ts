@@ -1,6 +1,7 @@
 import { LIMITS, readJobText, type Problem } from "../../core/index";
 import type { Fault } from "../store/attempt";
-import { replaceJob, say, useApp } from "../store/store";
+import { replaceJob } from "../store/changes";
+import { say, useApp } from "../store/store";
 import { words } from "../words/interface";
 
 /** UTF-8 takes at most four bytes a character: a file over this cannot be within the limit on characters. */

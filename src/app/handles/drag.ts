@@ -6,7 +6,8 @@ import type { Shown } from "../board/camera";
 import { useHeldShown } from "../board/heldShown";
 import { mmPerPx } from "../board/view";
 import type { Fault } from "../store/attempt";
-import { dropDraft, undo, useApp } from "../store/store";
+import { undo } from "../store/changes";
+import { dropDraft, useApp } from "../store/store";
 import { keysOf } from "./fieldTokens";
 import { putValues } from "./putValues";
 

@@ -3,7 +3,7 @@ import type { Values } from "../../drawing/handles/grip";
 import type { Handle } from "../../drawing/handles/handles";
 import { withValues } from "../../drawing/handles/withValues";
 import type { Gesture } from "../store/history";
-import { commit } from "../store/store";
+import { commit } from "../store/changes";
 import { keysOf } from "./fieldTokens";
 
 /**

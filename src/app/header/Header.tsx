@@ -1,10 +1,10 @@
 import { useRef } from "react";
-import { defaultJob } from "../../core/index";
 import { saveJob } from "../files/saveJob";
 import { openPanel } from "../screen/panel";
 import { useRollUpPlace } from "../rollUp/place";
+import { changing, sayNotFetched } from "../store/changing";
 import { useEarlier } from "../store/earlier";
-import { replaceJob, useApp } from "../store/store";
+import { useApp } from "../store/store";
 import { words } from "../words/interface";
 import { HistoryVerbs } from "./HistoryVerbs";
 import { TitleField } from "./TitleField";
@@ -28,7 +28,7 @@ export function Header() {
       <TitleField />
       <nav className="verbs" aria-label={words.verbsLabel}>
         <HistoryVerbs />
-        <VerbButton word={verbs.new} act={() => replaceJob(defaultJob(), verbs.new)} />
+        <VerbButton word={verbs.new} act={() => changing((by) => by.newJob())} />
         <VerbButton word={verbs.open} act={() => file.current?.click()} />
         <input
           ref={file}
@@ -41,7 +41,7 @@ export function Header() {
             const [chosen] = event.target.files ?? [];
             // Cleared, so that the same file can be chosen again.
             event.target.value = "";
-            if (chosen) void import("../files/openFile").then(({ openFile }) => openFile(chosen));
+            if (chosen) import("../files/openFile").then(({ openFile }) => openFile(chosen), sayNotFetched);
           }}
         />
         <VerbButton word={verbs.save} act={() => saveJob(useApp.getState().development.job)} />

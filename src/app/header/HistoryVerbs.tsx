@@ -1,9 +1,9 @@
 import { useEffect, useState } from "react";
-import { redo, undo, useApp } from "../store/store";
+import { changing } from "../store/changing";
+import { useApp } from "../store/store";
 import { words } from "../words/interface";
 import { historyKey } from "./historyKey";
 
-const acts = { undo, redo } as const;
 const said = { undo: words.undone, redo: words.redone } as const;
 
 /** The verbs that go back and forth through what was done, also by the usual keys; what they did is said to screen readers. */
@@ -11,9 +11,11 @@ export function HistoryVerbs() {
   const undoes = useApp((state) => state.undo);
   const redoes = useApp((state) => state.redo);
   const [spoken, speak] = useState({ text: "", count: 0 });
-  const act = (name: keyof typeof acts) => {
-    const what = acts[name]();
-    if (what !== null) speak(({ count }) => ({ text: said[name](what), count: count + 1 }));
+  const act = (name: keyof typeof said) => {
+    changing((by) => {
+      const what = by[name]();
+      if (what !== null) speak(({ count }) => ({ text: said[name](what), count: count + 1 }));
+    });
   };
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {

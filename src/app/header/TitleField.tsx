@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { LIMITS } from "../../core/index";
-import { change, useApp } from "../store/store";
+import { changing } from "../store/changing";
+import { useApp } from "../store/store";
 import { words } from "../words/interface";
 
 /** The title of the job, edited in place. */
@@ -8,7 +9,7 @@ export function TitleField() {
   const title = useApp((state) => state.development.job.title);
   const [typed, setTyped] = useState<string | null>(null);
   const finish = () => {
-    if (typed !== null && typed !== title) change((job) => ({ ...job, title: typed }), words.title);
+    if (typed !== null && typed !== title) changing((by) => by.change((job) => ({ ...job, title: typed }), words.title));
     setTyped(null);
   };
   return (

@@ -3,7 +3,7 @@ import { stationAdded } from "../describe/stations";
 import type { Format } from "../quantity/format";
 import { smallLength } from "../quantity/smallLength";
 import { set, tolerances, useSettings } from "../store/settings";
-import { change } from "../store/store";
+import { changing } from "../store/changing";
 import { clauseWords } from "../words/clauses";
 import { words } from "../words/interface";
 import { directionOf } from "./rows";
@@ -44,7 +44,7 @@ export function AdequacyLine({ adequacy, piece, format }: Props) {
       {offer && (
         <>
           {words.adequacy.oneExtra(format.angle(angle), smallLength(offer.deviation, format))}{" "}
-          <button type="button" className="verb" onClick={() => change((job) => stationAdded(job, Number(angle.toFixed(2))), clauseWords.verbs.addStation)}>
+          <button type="button" className="verb" onClick={() => changing((by) => by.change((job) => stationAdded(job, Number(angle.toFixed(2))), clauseWords.verbs.addStation))}>
             {words.adequacy.add}
           </button>
         </>

@@ -1,7 +1,8 @@
 import { saveJob } from "../files/saveJob";
 import { useNewer } from "../offline/workOffline";
 import { selectMessage } from "../store/select";
-import { replaceJob, say, useApp, type Message } from "../store/store";
+import { changing } from "../store/changing";
+import { say, useApp, type Message } from "../store/store";
 import { words } from "../words/interface";
 import { FaultSentence } from "./FaultSentence";
 
@@ -17,7 +18,7 @@ export function Banner() {
             {sentence(message)} {"fault" in message && <FaultSentence fault={message.fault} />}
           </p>
           {message.kind === "set-aside" && (
-            <button type="button" className="verb" onClick={() => replaceJob(message.job, words.message.bringBack)}>
+            <button type="button" className="verb" onClick={() => changing((by) => by.replaceJob(message.job, words.message.bringBack))}>
               {words.message.bringBack}
             </button>
           )}
@@ -52,6 +53,8 @@ function sentence(message: Message): string {
       return said.noStorage;
     case "open-elsewhere":
       return said.openElsewhere;
+    case "not-fetched":
+      return said.notFetched;
     case "refused":
       return said.refused;
     case "file":

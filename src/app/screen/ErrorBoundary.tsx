@@ -1,6 +1,7 @@
 import { Component, type ReactNode } from "react";
 import { saveJob } from "../files/saveJob";
-import { autosave, useApp } from "../store/store";
+import { changing } from "../store/changing";
+import { useApp } from "../store/store";
 import { words } from "../words/interface";
 
 /** When a part of the page breaks: the job is kept, and can be saved before the page is loaded again. */
@@ -28,8 +29,10 @@ export class ErrorBoundary extends Component<{ children: ReactNode }, { broken: 
           type="button"
           className="verb"
           onClick={() => {
-            autosave.forget();
-            location.reload();
+            changing((by) => {
+              by.autosave.forget();
+              location.reload();
+            });
           }}
         >
           {broken.fresh}

@@ -1,5 +1,4 @@
 import { useTouch, watchForTouch } from "./touch";
-
 import { fetchEditing } from "../description/fetchEditing";
 
 // What only a hand needs is fetched when the page is first touched, not with the page; then it is there before it is asked for.

@@ -2,7 +2,8 @@ import type { Job } from "../../core/index";
 import { Panel } from "../screen/Panel";
 import { selectJob } from "../store/select";
 import { letterings, set, useSettings } from "../store/settings";
-import { change, useApp } from "../store/store";
+import { change } from "../store/changes";
+import { useApp } from "../store/store";
 import { panelWords } from "../words/panels";
 import { SettingField } from "./SettingField";
 

@@ -1,4 +1,5 @@
 import { develop, type Development, type Job, type ParsedQuantity, type Problem } from "../../core/index";
+import { without } from "./without";
 
 // Whether a change to the job can be made. Changes that had to wait are tried again with every later one, so
 // that two fields that only fit together can be typed one after the other.
@@ -44,7 +45,7 @@ export function attempt(job: Job, drafts: Drafts, key: string, text: string, cha
   const readable = waiting.flatMap(([name, draft]) => (draft.change ? [{ name, change: draft.change }] : []));
   if (readable.length) {
     const together = make(readable.reduce((changed, one) => one.change(changed), change(job)));
-    if (together.ok) return { development: together.development, drafts: withoutAll(drafts, [key, ...readable.map((one) => one.name)]) };
+    if (together.ok) return { development: together.development, drafts: without(drafts, key, ...readable.map((one) => one.name)) };
   }
   const alone = make(change(job));
   if (!alone.ok) return { development: null, drafts: { ...drafts, [key]: { text, fault: alone.fault, change } } };
@@ -62,12 +63,4 @@ function retried(development: Development, drafts: Drafts, readable: readonly { 
     }
   }
   return { development: now, drafts: left };
-}
-
-export function without(drafts: Drafts, key: string): Drafts {
-  return withoutAll(drafts, [key]);
-}
-
-function withoutAll(drafts: Drafts, keys: readonly string[]): Drafts {
-  return Object.fromEntries(Object.entries(drafts).filter(([name]) => !keys.includes(name)));
 }

@@ -67,8 +67,14 @@ export function createPageSlot() {
     source = null;
   };
 
-  /** Whether anything is kept that is not this page's own. */
-  const hasOthers = () => slots().some((slot) => slot.key !== own && slot.key !== source?.key);
+  /** Whether anything is kept that is not this page's own; never throws. */
+  const hasOthers = () => {
+    try {
+      return slots().some((slot) => slot.key !== own && slot.key !== source?.key);
+    } catch {
+      return false;
+    }
+  };
 
   /** Lets the work stay where it is kept, and begins another slot; false when there is no such work and the slot serves again. */
   const beginAnother = (): boolean => {

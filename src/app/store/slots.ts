@@ -1,7 +1,7 @@
+import { slotPlace } from "./isAnythingKept";
+
 // The works kept in this browser, each in a slot of its own, so that two pages never write over one another.
 
-/** A slot's name begins so; a single slot of just this name was kept by earlier versions. */
-const place = "flatwright.job";
 const asideEnd = ".unreadable";
 
 export interface Slot {
@@ -14,12 +14,12 @@ export interface Slot {
 
 /** A name no slot has yet. */
 export function newSlotKey(): string {
-  return `${place}.${Date.now().toString(36)}${Math.random().toString(36).slice(2)}`;
+  return `${slotPlace}.${Date.now().toString(36)}${Math.random().toString(36).slice(2)}`;
 }
 
-/** All slots, the one last written first. Throws when the browser gives no storage. */
+/** All slots, the one last written first; earlier versions kept a single one without an ending of its own. Throws when the browser gives no storage. */
 export function slots(): Slot[] {
-  const keys = Object.keys(localStorage).filter((key) => (key === place || key.startsWith(`${place}.`)) && !key.endsWith(asideEnd));
+  const keys = Object.keys(localStorage).filter((key) => key.startsWith(slotPlace) && !key.endsWith(asideEnd));
   return keys.map(slotAt).sort((a, b) => b.savedAt - a.savedAt);
 }
 

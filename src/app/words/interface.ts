@@ -84,6 +84,7 @@ export const words = {
     noStorage: "This browser keeps nothing here: save the job to a file before you leave.",
     saveToFile: "Save to a file",
     openElsewhere: "This work is open in another tab too. What you change here is kept as a copy of its own.",
+    notFetched: "A part of the program could not be fetched. When there is a connection again, load the page anew: your work is kept.",
     newer: "A newer version is ready.",
     reload: "Reload",
     refused: "That change was not made.",
