@@ -1,6 +1,6 @@
 // Makes the font files of src/app/theme. b612.woff2: B612 as packaged, cut down to the signs this program writes, without
-// hints; b612-accents.woff2: the other letters of Western European languages, fetched when a text has one. signs.otf: the diameter sign and pi, which the package lacks, drawn in
-// the weight and proportions of B612.
+// hints; b612-accents.woff2: the other letters of Western European languages and rare signs, fetched when a text has one.
+// signs.otf: the diameter sign and pi, which the package lacks, drawn in the weight and proportions of B612.
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import opentype from "opentype.js";
 import subsetFont from "subset-font";
@@ -19,9 +19,11 @@ const font = new opentype.Font({ familyName: "Flatwright Signs", styleName: "Reg
 writeFileSync(`${theme}/signs.otf`, Buffer.from(font.toArrayBuffer()));
 
 const packaged = readFileSync(`${source}/files/b612-latin-400-normal.woff2`);
-const basic = range(0x20, 0x7e) + "\u00a0°±²×·½¼¾′″−–—…“”‘’";
+/** Signs of programming, which neither this program nor the names of jobs have much use for. */
+const rare = "#$&<>@[\\]^_`{|}~";
+const basic = [...range(0x20, 0x7e)].filter((sign) => !rare.includes(sign)).join("") + "\u00a0°±²×·½¼¾′″−–—…“”‘’";
 await cutDown("b612", basic);
-await cutDown("b612-accents", [...range(0xa1, 0xff)].filter((sign) => !basic.includes(sign)).join(""));
+await cutDown("b612-accents", rare + [...range(0xa1, 0xff)].filter((sign) => !basic.includes(sign)).join(""));
 copyFileSync(`${source}/LICENSE`, `${theme}/b612-licence.txt`);
 
 async function cutDown(name, signs) {

@@ -1,7 +1,8 @@
-import { lazy, Suspense, useLayoutEffect, useMemo, useRef, type MouseEvent } from "react";
+import { useLayoutEffect, useMemo, useRef, type MouseEvent } from "react";
 import { stationAt } from "../../drawing/stationAt";
 import { useFormat } from "../quantity/useFormat";
 import { viewBox } from "../../output/svg/viewBox";
+import { later } from "../screen/later";
 import { stationKeys } from "../screen/stationKeys";
 import { useTouch } from "../screen/touch";
 import { useSize, type Size } from "../screen/useSize";
@@ -18,12 +19,12 @@ import { RunView } from "./RunView";
 import { runsByClause } from "./runs";
 
 // Fetched when first needed, at the earliest when the page is first touched.
-const BoardFoot = lazy(() => import("./moving/BoardFoot").then((module) => ({ default: module.BoardFoot })));
-const ProjectionLayer = lazy(() => import("./ProjectionLayer").then((module) => ({ default: module.ProjectionLayer })));
-const SmoothLayer = lazy(() => import("./smooth/SmoothLayer").then((module) => ({ default: module.SmoothLayer })));
-const BoardCorner = lazy(() => import("../rollUp/BoardCorner").then((module) => ({ default: module.BoardCorner })));
-const HandleLayer = lazy(() => import("../handles/HandleLayer").then((module) => ({ default: module.HandleLayer })));
-const StationLayer = lazy(() => import("./StationLayer").then((module) => ({ default: module.StationLayer })));
+const BoardFoot = later(async () => (await import("./moving/BoardFoot")).BoardFoot);
+const ProjectionLayer = later(async () => (await import("./ProjectionLayer")).ProjectionLayer);
+const SmoothLayer = later(async () => (await import("./smooth/SmoothLayer")).SmoothLayer);
+const BoardCorner = later(async () => (await import("../rollUp/BoardCorner")).BoardCorner);
+const HandleLayer = later(async () => (await import("../handles/HandleLayer")).HandleLayer);
+const StationLayer = later(async () => (await import("./StationLayer")).StationLayer);
 
 /** The page: views and pattern in projection, at the scale that fits the window. */
 export function BoardView() {
@@ -36,14 +37,10 @@ export function BoardView() {
     <section className="board" aria-label={words.board} ref={board} tabIndex={0} onKeyDown={stationKeys(count)}>
       <div className="board-paper" ref={paper}>
         {size && size.width > 0 && size.height > 0 && <Sheet size={size} />}
-        <Suspense fallback={null}>{touched && <HandleLayer />}</Suspense>
+        {touched && <HandleLayer />}
       </div>
       <div className="board-foot">
-        {touched && (
-          <Suspense fallback={null}>
-            <BoardFoot board={board} paper={paper} />
-          </Suspense>
-        )}
+        {touched && <BoardFoot board={board} paper={paper} />}
       </div>
     </section>
   );
@@ -79,22 +76,14 @@ function Sheet({ size }: { size: Size }) {
       >
         <title id="board-title">{words.boardTitle(development.job.title || words.untitled)}</title>
         <desc id="board-description">{words.boardDescription}</desc>
-        <Suspense fallback={null}>{projected && <ProjectionLayer board={drawn} development={development} />}</Suspense>
+        {projected && <ProjectionLayer board={drawn} development={development} />}
         {runs.map((run, i) => (
           <RunView key={i} run={run} />
         ))}
-        <Suspense fallback={null}>{smooth && <SmoothLayer board={drawn} development={development} />}</Suspense>
-        {inHand && (
-          <Suspense fallback={null}>
-            <StationLayer board={drawn} development={development} figures={format} />
-          </Suspense>
-        )}
+        {smooth && <SmoothLayer board={drawn} development={development} />}
+        {inHand && <StationLayer board={drawn} development={development} figures={format} />}
       </svg>
-      {touched && (
-        <Suspense fallback={null}>
-          <BoardCorner board={shown.fit} view={shown.whole} size={size} px={px} away={near} />
-        </Suspense>
-      )}
+      {touched && <BoardCorner board={shown.fit} view={shown.whole} size={size} px={px} away={near} />}
     </>
   );
 }

@@ -2,12 +2,14 @@ import { memo } from "react";
 import type { Problem } from "../../core/index";
 import type { Clause, Token } from "../describe/token";
 import { FaultSentence } from "../screen/FaultSentence";
+import { afterTouch } from "../screen/later";
 import { takeClause } from "../store/store";
 import { clauseWords } from "../words/clauses";
 import { ChoiceField } from "./ChoiceField";
-import { ClauseVerbs } from "./ClauseVerbs";
 import { NumberField } from "./NumberField";
-import { StationVerbs } from "./StationVerbs";
+
+const ClauseVerbs = afterTouch(async () => (await import("./ClauseVerbs")).ClauseVerbs);
+const StationVerbs = afterTouch(async () => (await import("./StationVerbs")).StationVerbs);
 
 /** One sentence of the description, tied to its part of the drawing. */
 export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: { clause: Clause; inHand: boolean; notices: readonly Problem[] }) {

@@ -3,6 +3,7 @@ import type { Problem } from "../../core/index";
 import { describe } from "../describe/describe";
 import { cutWords, type CutWord } from "../describe/cutWords";
 import type { Clause } from "../describe/token";
+import { afterTouch } from "../screen/later";
 import { selectClause, selectJob, selectNotices, selectSpelled } from "../store/select";
 import { changing, sayNotFetched } from "../store/changing";
 import { useApp } from "../store/store";
@@ -10,8 +11,9 @@ import { clauseWords } from "../words/clauses";
 import { words } from "../words/interface";
 import { ClauseView } from "./ClauseView";
 import { NoteField } from "./NoteField";
-import { ProofView } from "./ProofView";
 import { VerbMenu } from "./VerbMenu";
+
+const ProofView = afterTouch(async () => (await import("./ProofView")).ProofView);
 
 const none: readonly Problem[] = [];
 

@@ -4,7 +4,7 @@ import { useAdequacy } from "../rod/useAdequacy";
 import { selectPiece } from "../store/select";
 import { useSettings } from "../store/settings";
 import { useApp } from "../store/store";
-import { words } from "../words/interface";
+import { measuredWords } from "../words/measured";
 
 /** What was measured on the flat pattern against the pipe in space. */
 export function ProofView() {
@@ -18,7 +18,7 @@ function ProofOf({ piece }: { piece: Piece }) {
   const { chordLoss, chordLossRatio } = useAdequacy(piece, tolerance);
   const { proof } = piece.pattern;
   const length = (mm: number) => `${format.length(mm)} ${format.unit}`;
-  const { proof: said } = words;
+  const { proof: said } = measuredWords;
   const rows = [
     [said.girth, length(proof.girth)],
     [said.chords, said.short(length(chordLoss), (100 * chordLossRatio).toFixed(2))],

@@ -5,32 +5,33 @@ import { smallLength } from "../quantity/smallLength";
 import { set, tolerances, useSettings } from "../store/settings";
 import { changing } from "../store/changing";
 import { clauseWords } from "../words/clauses";
-import { words } from "../words/interface";
+import { measuredWords } from "../words/measured";
 import { directionOf } from "./rows";
+import { useAdequacy } from "./useAdequacy";
 
 /** One more station is offered when it leaves less than this share of the stray. */
 const worthwhile = 0.75;
 
 interface Props {
-  readonly adequacy: Adequacy;
   readonly piece: Piece;
   readonly format: Format;
 }
 
 /** In words: how far a smooth curve through the stations strays, and what would bring it under the tolerance. */
-export function AdequacyLine({ adequacy, piece, format }: Props) {
+export function AdequacyLine({ piece, format }: Props) {
   const tolerance = useSettings((settings) => settings.tolerance);
+  const adequacy = useAdequacy(piece, tolerance);
   const [before, after] = sentence(adequacy, piece, tolerance, format);
   const { oneExtra } = adequacy;
   const offer = oneExtra && adequacy.deviation > tolerance && oneExtra.deviation < worthwhile * adequacy.deviation ? oneExtra : null;
   const angle = offer ? directionOf(offer.theta) : 0;
   return (
-    <p className="adequacy">
-      {words.adequacy.through(piece.stations.length - 1)}
+    <p>
+      {measuredWords.adequacy.through(piece.stations.length - 1)}
       {before}
       <select
         className="choice"
-        aria-label={words.adequacy.tolerance}
+        aria-label={measuredWords.adequacy.tolerance}
         value={tolerance}
         onChange={(event) => set("tolerance", tolerances.find((one) => String(one) === event.target.value) ?? tolerance)}
       >
@@ -43,9 +44,9 @@ export function AdequacyLine({ adequacy, piece, format }: Props) {
       {after}
       {offer && (
         <>
-          {words.adequacy.oneExtra(format.angle(angle), smallLength(offer.deviation, format))}{" "}
+          {measuredWords.adequacy.oneExtra(format.angle(angle), smallLength(offer.deviation, format))}{" "}
           <button type="button" className="verb" onClick={() => changing((by) => by.change((job) => stationAdded(job, Number(angle.toFixed(2))), clauseWords.verbs.addStation))}>
-            {words.adequacy.add}
+            {measuredWords.adequacy.add}
           </button>
         </>
       )}
@@ -56,11 +57,11 @@ export function AdequacyLine({ adequacy, piece, format }: Props) {
 function sentence(adequacy: Adequacy, piece: Piece, tolerance: number, format: Format): readonly [string, string] {
   const { deviation, at, enough } = adequacy;
   // Under a thousandth of a millimetre nobody marks out; there the curve is the edge.
-  if (deviation < 0.001) return words.adequacy.exact;
+  if (deviation < 0.001) return measuredWords.adequacy.exact;
   const by = smallLength(deviation, format);
   const near = nearest(piece, at.girth);
-  if (deviation <= tolerance) return words.adequacy.good(by, near);
-  return enough === null ? words.adequacy.noCount(by, near) : words.adequacy.enough(by, near, enough);
+  if (deviation <= tolerance) return measuredWords.adequacy.good(by, near);
+  return enough === null ? measuredWords.adequacy.noCount(by, near) : measuredWords.adequacy.enough(by, near, enough);
 }
 
 function nearest(piece: Piece, girth: number): string {

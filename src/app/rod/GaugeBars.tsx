@@ -1,21 +1,23 @@
-import type { Adequacy } from "../../core/index";
+import type { Piece } from "../../core/index";
+import { useSettings } from "../store/settings";
+import { useAdequacy } from "./useAdequacy";
 
 /** Height of the tallest bar; a tolerance that is kept stands at under half of it. */
 const most = 22;
 const leastScale = 5;
 
 interface Props {
-  readonly adequacy: Adequacy;
-  readonly tolerance: number;
-  readonly girth: number;
+  readonly piece: Piece;
   readonly first: number;
   readonly last: number;
   readonly base: number;
 }
 
 /** How far a smooth curve strays between stations: bars standing on the rod, filled where they pass the tolerance. */
-export function GaugeBars({ adequacy, tolerance, girth, first, last, base }: Props) {
-  const perMm = (last - first) / girth;
+export function GaugeBars({ piece, first, last, base }: Props) {
+  const tolerance = useSettings((settings) => settings.tolerance);
+  const adequacy = useAdequacy(piece, tolerance);
+  const perMm = (last - first) / piece.form.girth;
   // Square-root scale: a small stray is still seen beside a large one.
   const top = Math.max(tolerance * leastScale, ...adequacy.perSpan.map((span) => span.deviation));
   const rise = (deviation: number) => most * Math.sqrt(deviation / top);

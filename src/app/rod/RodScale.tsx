@@ -1,12 +1,14 @@
 import { useRef, type PointerEvent, type RefObject } from "react";
-import type { Adequacy, Piece } from "../../core/index";
+import type { Piece } from "../../core/index";
+import { afterTouch } from "../screen/later";
 import { stationKeys } from "../screen/stationKeys";
 import { holdBetween, pointBetween, useBetween, useGirthInHand } from "../store/between";
 import { selectStation } from "../store/select";
 import { hold, point, useApp } from "../store/store";
 import { words } from "../words/interface";
-import { GaugeBars } from "./GaugeBars";
 import { girthAtTick, nearestTick, type RodLayout } from "./layout";
+
+const GaugeBars = afterTouch(async () => (await import("./GaugeBars")).GaugeBars);
 
 const top = 26;
 const depth = 26;
@@ -18,13 +20,11 @@ interface Props {
   readonly piece: Piece;
   readonly layout: RodLayout;
   readonly width: number;
-  readonly adequacy: Adequacy;
-  readonly tolerance: number;
   readonly valueText: string;
 }
 
 /** The rod itself: swept with pointer or keys, it takes a station in hand. */
-export function RodScale({ box, piece, layout, width, adequacy, tolerance, valueText }: Props) {
+export function RodScale({ box, piece, layout, width, valueText }: Props) {
   const inHand = useApp(selectStation);
   const sweeping = useRef(false);
   const count = piece.stations.length;
@@ -66,7 +66,7 @@ export function RodScale({ box, piece, layout, width, adequacy, tolerance, value
     >
       <svg width={width} height={rodHeight} aria-hidden="true">
         <rect className="rod-body" x={first - 14} y={top} width={last - first + 28} height={depth} />
-        <GaugeBars adequacy={adequacy} tolerance={tolerance} girth={piece.form.girth} first={first} last={last} base={top} />
+        <GaugeBars piece={piece} first={first} last={last} base={top} />
         <Ticks piece={piece} layout={layout} />
         {girth !== null && <line className="between" x1={first + (girth / piece.form.girth) * (last - first)} x2={first + (girth / piece.form.girth) * (last - first)} y1={top - 6} y2={top + depth} />}
         {girth === null && inHand !== null && <Hand x={layout.ticks[inHand] ?? 0} label={piece.stations[inHand]?.label ?? ""} foot={layout.fits ? layout.left + (inHand + 0.5) * layout.column : null} />}

@@ -6,6 +6,7 @@ import { selectJob } from "../store/select";
 import { useSettings } from "../store/settings";
 import { useApp } from "../store/store";
 import { words } from "../words/interface";
+import { measuredWords } from "../words/measured";
 import type { RodRow } from "./rows";
 
 interface Props {
@@ -21,8 +22,8 @@ export function TableVerbs({ piece, rows }: Props) {
   const [said, setSaid] = useState("");
   const copy = () => {
     navigator.clipboard.writeText(tabbed(piece, rows)).then(
-      () => setSaid(words.copied),
-      () => setSaid(words.copyFailed),
+      () => setSaid(measuredWords.copied),
+      () => setSaid(measuredWords.copyFailed),
     );
   };
   const save = async () => {
@@ -30,13 +31,13 @@ export function TableVerbs({ piece, rows }: Props) {
     saveText(fileName(title, "csv"), "text/csv", stationCsv(piece, { separator: comma ? ";" : ",", decimal: comma ? "," : ".", places }));
   };
   return (
-    <p className="table-verbs">
+    <p>
       <span role="status">{said}</span>
       <button type="button" className="verb" onClick={copy}>
-        {words.copy}
+        {measuredWords.copy}
       </button>
       <button type="button" className="verb" onClick={() => void save()}>
-        {words.csv}
+        {measuredWords.csv}
       </button>
     </p>
   );

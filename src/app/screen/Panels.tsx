@@ -1,12 +1,12 @@
-import { lazy, Suspense } from "react";
+import { later } from "./later";
 import { usePanel } from "./panel";
 
 // Loaded when first asked for.
-const EarlierPanel = lazy(() => import("../files/EarlierPanel").then((module) => ({ default: module.EarlierPanel })));
-const ExamplesPanel = lazy(() => import("../files/ExamplesPanel").then((module) => ({ default: module.ExamplesPanel })));
-const PrintPanel = lazy(() => import("../print/PrintPanel").then((module) => ({ default: module.PrintPanel })));
-const RollUpPanel = lazy(() => import("../rollUp/RollUpPanel").then((module) => ({ default: module.RollUpPanel })));
-const SettingsPanel = lazy(() => import("../settings/SettingsPanel").then((module) => ({ default: module.SettingsPanel })));
+const EarlierPanel = later(async () => (await import("../files/EarlierPanel")).EarlierPanel);
+const ExamplesPanel = later(async () => (await import("../files/ExamplesPanel")).ExamplesPanel);
+const PrintPanel = later(async () => (await import("../print/PrintPanel")).PrintPanel);
+const RollUpPanel = later(async () => (await import("../rollUp/RollUpPanel")).RollUpPanel);
+const SettingsPanel = later(async () => (await import("../settings/SettingsPanel")).SettingsPanel);
 
 const panels = { earlier: EarlierPanel, examples: ExamplesPanel, print: PrintPanel, "roll-up": RollUpPanel, settings: SettingsPanel };
 
@@ -14,9 +14,5 @@ export function Panels() {
   const open = usePanel((state) => state.open);
   if (open === null) return null;
   const Open = panels[open];
-  return (
-    <Suspense fallback={null}>
-      <Open />
-    </Suspense>
-  );
+  return <Open />;
 }

@@ -6,6 +6,7 @@ import { fetchEditing } from "../description/fetchEditing";
 const parts = [
   fetchEditing,
   () => import("../board/StationLayer"),
+  () => import("../rod/AdequacyLine"),
   () => import("./FaultWords"),
   () => import("../describe/changeCuts"),
   () => import("../describe/newCut"),

@@ -3,6 +3,7 @@ import { cleanup, render, screen, waitFor, within } from "@testing-library/react
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { Description } from "../../../src/app/description/Description";
+import { useTouch } from "../../../src/app/screen/touch";
 import { replaceJob } from "../../../src/app/store/changes";
 import { say, useApp } from "../../../src/app/store/store";
 import { hole, pipeWith, slant } from "../pipe";
@@ -13,12 +14,13 @@ const ids = () => job().part.cuts.map((cut) => cut.id);
 beforeEach(() => {
   replaceJob(pipeWith([slant, hole]));
   say(null);
+  useTouch.setState({ touched: true });
   render(<Description />);
 });
 afterEach(cleanup);
 
 async function verb(group: string, name: string) {
-  await userEvent.click(screen.getByRole("button", { name: `${group}, more: move, copy, switch off, remove` }));
+  await userEvent.click(await screen.findByRole("button", { name: `${group}, more: move, copy, switch off, remove` }));
   await userEvent.click(within(screen.getByRole("group", { name: group })).getByRole("button", { name }));
 }
 

@@ -1,0 +1,31 @@
+// The words of what is worked out after the first drawing: how well the stations serve, the pattern measured, the table taken along.
+
+export const measuredWords = {
+  copy: "Copy table",
+  copied: "Table copied",
+  copyFailed: "The browser did not allow copying; save the table instead.",
+  csv: "Save table as CSV",
+
+  adequacy: {
+    tolerance: "How far a smooth curve may stray",
+    through: (stations: number) => `A smooth curve through these ${stations} stations `,
+    good: (by: string, at: string) => [`strays ${by} at most, near ${at}: within `, "."] as const,
+    exact: ["follows the true edge within ", "."] as const,
+    enough: (by: string, at: string, count: number) => [`strays up to ${by}, near ${at}; ${count} bring it under `, "."] as const,
+    noCount: (by: string, at: string) => [`strays up to ${by}, near ${at}; no customary count brings it under `, "."] as const,
+    oneExtra: (angle: string, left: string) => ` One more at ${angle} leaves ${left}.`,
+    add: "Add it",
+  },
+
+  proof: {
+    title: "Flat pattern measured against the pipe",
+    girth: "Girth",
+    chords: "Chord steps",
+    short: (loss: string, percent: string) => `${loss} short (${percent} %)`,
+    area: "Area",
+    edges: "Edges",
+    closing: "Closes within",
+    rollBack: "Rolls back within",
+    within: (flat: string, difference: string) => `${flat} ± ${difference}`,
+  },
+} as const;
