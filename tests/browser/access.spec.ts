@@ -38,7 +38,7 @@ test("every control can be reached with the Tab key, in the order of the page, a
   await page.goto("/");
   await expect(page.locator(".drawing")).toBeVisible();
   const reached: string[] = [];
-  for (let i = 0; i < 60; i++) {
+  for (let i = 0; i < 120; i++) {
     await page.keyboard.press("Tab");
     const now = await page.evaluate(() => {
       const element = document.activeElement;

@@ -68,7 +68,7 @@ test("a clause lights up its feature, and the feature its clause", async ({ page
 });
 
 test("a number is stepped by dragging it sideways", async ({ page }) => {
-  const field = page.getByLabel("Angle from square");
+  const field = page.getByRole("textbox", { name: "Angle from square" });
   const box = await field.boundingBox();
   if (!box) throw new Error("no field");
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);

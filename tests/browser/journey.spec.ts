@@ -14,7 +14,7 @@ test.beforeEach(async ({ page }) => {
 
 test("a steeper cut shows its new ordinates in the table", async ({ page }) => {
   await type(page.getByLabel("Diameter", { exact: true }), "100");
-  await type(page.getByLabel("Angle from square"), "45");
+  await type(page.getByRole("textbox", { name: "Angle from square" }), "45");
   await expect(cells(page, "Top").first()).toHaveText("120");
   await expect(cells(page, "Element").first()).toHaveText("120");
   await expect(cells(page, "Along the girth").last()).toHaveText("314.16");
@@ -46,21 +46,21 @@ test("a measure that cannot be is said at its field, and the last good drawing s
 });
 
 test("the job is there again after the page is loaded anew", async ({ page }) => {
-  await type(page.getByLabel("Angle from square"), "41.5");
+  await type(page.getByRole("textbox", { name: "Angle from square" }), "41.5");
   await page.reload();
-  await expect(page.getByLabel("Angle from square")).toHaveValue("41.5");
+  await expect(page.getByRole("textbox", { name: "Angle from square" })).toHaveValue("41.5");
 });
 
 test("a saved job is a file that opens to the same job", async ({ page }) => {
-  await type(page.getByLabel("Angle from square"), "41.5");
+  await type(page.getByRole("textbox", { name: "Angle from square" }), "41.5");
   const waiting = page.waitForEvent("download");
   await page.getByRole("button", { name: "Save", exact: true }).click();
   const path = await (await waiting).path();
   const saved = await readFile(path, "utf8");
   await page.getByRole("button", { name: "New" }).click();
-  await expect(page.getByLabel("Angle from square")).not.toHaveValue("41.5");
+  await expect(page.getByRole("textbox", { name: "Angle from square" })).not.toHaveValue("41.5");
   await open(page, "saved.json", saved);
-  await expect(page.getByLabel("Angle from square")).toHaveValue("41.5");
+  await expect(page.getByRole("textbox", { name: "Angle from square" })).toHaveValue("41.5");
 });
 
 test("the table is saved as CSV", async ({ page }) => {

@@ -26,10 +26,10 @@ test("a browser without room says that nothing is kept, and the change is made",
       throw new DOMException("full", "QuotaExceededError");
     };
   });
-  await page.getByLabel("Angle from square").fill("40");
+  await page.getByRole("textbox", { name: "Angle from square" }).fill("40");
   await page.keyboard.press("Enter");
   await expect(page.getByRole("status").first()).toContainText("keeps nothing");
-  await expect(page.getByLabel("Angle from square")).toHaveValue("40");
+  await expect(page.getByRole("textbox", { name: "Angle from square" })).toHaveValue("40");
 });
 
 test("New sets the job aside, and it can be brought back", async ({ page }) => {
@@ -47,13 +47,13 @@ test("a job file dropped on the page is opened", async ({ page }) => {
   await page.getByRole("button", { name: "Save", exact: true }).click();
   const saved = await readFile(await (await waiting).path(), "utf8");
   await page.getByRole("button", { name: "New" }).click();
-  await expect(page.getByLabel("Angle from square")).not.toHaveValue("41");
+  await expect(page.getByRole("textbox", { name: "Angle from square" })).not.toHaveValue("41");
   await page.evaluate((text) => {
     const dataTransfer = new DataTransfer();
     dataTransfer.items.add(new File([text], "kept.json", { type: "application/json" }));
     for (const type of ["dragover", "drop"]) window.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true }));
   }, saved);
-  await expect(page.getByLabel("Angle from square")).toHaveValue("41");
+  await expect(page.getByRole("textbox", { name: "Angle from square" })).toHaveValue("41");
 });
 
 test("inches, fractions and third angle are settings that stay", async ({ page }) => {
@@ -61,7 +61,7 @@ test("inches, fractions and third angle are settings that stay", async ({ page }
   await page.getByRole("button", { name: "Settings" }).click();
   await page.getByLabel("Figures in").selectOption("inches");
   await page.getByLabel("Inches as").selectOption("fractions to 1/16");
-  await page.getByLabel("Projection").selectOption("third angle");
+  await page.getByRole("dialog").getByLabel("Projection").selectOption("third angle");
   await page.getByRole("combobox", { name: "Light" }).selectOption("slate");
   await page.getByRole("button", { name: "Close" }).click();
   await page.getByLabel("Diameter", { exact: true }).fill("3 1/2");
@@ -124,7 +124,7 @@ test("a sheet too small is printed as tiles, each the size of the paper", async 
 
 /** Changes the angle of the cut and waits until the change is made and kept. */
 async function changeAngle(page: Page, degrees: string): Promise<void> {
-  const field = page.getByLabel("Angle from square");
+  const field = page.getByRole("textbox", { name: "Angle from square" });
   await field.fill(degrees);
   await field.press("Enter");
   await expect(page.locator(".drawing")).toContainText(`${degrees}°`);
