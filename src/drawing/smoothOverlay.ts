@@ -3,8 +3,9 @@
 
 import { type Cubic, type Piece, type SmoothGap, smoothCubics } from "../core/index";
 import type { Board } from "./board";
+import type { Box } from "./box";
 import { clearSpace } from "./clearSpace";
-import type { Item, PathItem, TextItem } from "./display";
+import type { CircleItem, Item, PathItem, TextItem } from "./display";
 import { textBox } from "./lettering";
 import { metricsFor } from "./metrics";
 import { onSheet, segmentOnSheet } from "./place";
@@ -16,8 +17,8 @@ export interface SmoothEndShown {
   readonly letter: string;
 }
 
-/** Radius of the circle round the place, lettering heights. */
-const ROUND = 1.1;
+/** Radii of the circle round the place, lettering heights: the first that touches no figure. */
+const ROUNDS = [1.1, 0.8, 0.6, 0.45];
 
 /** Items over the pattern of a board. */
 export function smoothOverlay(board: Board, piece: Piece, { end, gap, letter }: SmoothEndShown): readonly Item[] {
@@ -26,12 +27,15 @@ export function smoothOverlay(board: Board, piece: Piece, { end, gap, letter }: 
     kind: "path", pen: "smooth curve", closed: false, segments: chain.map((cubic: Cubic) => segmentOnSheet(place, cubic)),
   }));
   const centre = onSheet(place, { x: (gap.edge.x + gap.curve.x) / 2, y: (gap.edge.y + gap.curve.y) / 2 });
-  const radius = ROUND * board.lettering;
-  return [...curves, { kind: "circle", pen: "dimension", centre, radius }, letterBeside(board, centre, radius, letter)];
+  const figures = clearSpace(0);
+  figures.take(board.items.filter(({ kind }) => kind === "text"));
+  const rounds = ROUNDS.map((round): CircleItem => ({ kind: "circle", pen: "dimension", centre, radius: round * board.lettering }));
+  const circle = rounds.find((one) => !figures.meetsFigures([one])) ?? rounds.at(-1);
+  return circle ? [...curves, circle, letterBeside(board, circle, letter)] : curves;
 }
 
 /** The letter at the first of twelve places round the circle where the paper is free, upper right first; else there, cleared. */
-function letterBeside(board: Board, centre: { x: number; y: number }, radius: number, text: string): TextItem {
+function letterBeside(board: Board, { centre, radius }: CircleItem, text: string): TextItem {
   const { lettering: height, gap } = metricsFor(board.lettering);
   const space = clearSpace(gap / 2);
   space.take(board.items);
@@ -42,5 +46,6 @@ function letterBeside(board: Board, centre: { x: number; y: number }, radius: nu
   }));
   const [first] = places;
   if (!first) throw new RangeError("no place round a circle");
-  return places.find((letter) => space.isFree(textBox(letter))) ?? { ...first, clear: true };
+  const within = ({ left, right, bottom, top }: Box) => left >= board.bounds.left && right <= board.bounds.right && bottom >= board.bounds.bottom && top <= board.bounds.top;
+  return places.find((letter) => within(textBox(letter)) && space.isFree(textBox(letter))) ?? { ...first, clear: true };
 }

@@ -24,6 +24,7 @@ const ProjectionLayer = later(async () => (await import("./ProjectionLayer")).Pr
 const SmoothLayer = later(async () => (await import("./smooth/SmoothLayer")).SmoothLayer);
 const BoardCorner = later(async () => (await import("../rollUp/BoardCorner")).BoardCorner);
 const HandleLayer = later(async () => (await import("../handles/HandleLayer")).HandleLayer);
+const SymbolView = later(async () => (await import("./SymbolView")).SymbolView);
 const StationLayer = later(async () => (await import("./StationLayer")).StationLayer);
 
 /** The page: views and pattern in projection, at the scale that fits the window. */
@@ -80,6 +81,7 @@ function Sheet({ size }: { size: Size }) {
         {runs.map((run, i) => (
           <RunView key={i} run={run} />
         ))}
+        {touched && <SymbolView board={drawn} view={view} projection={development.job.drawing.projection} />}
         {smooth && <SmoothLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} />}
       </svg>

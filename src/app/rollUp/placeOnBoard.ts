@@ -1,6 +1,7 @@
 import type { Board } from "../../drawing/board";
 import { growBox, type Box } from "../../drawing/box";
 import { freeBox } from "../../drawing/freeBox";
+import { symbolCorner } from "../../drawing/symbolCorner";
 import type { Size } from "../screen/useSize";
 
 /** CSS pixels the roll-up needs at least: with its controls below the picture, or beside it. */
@@ -10,10 +11,12 @@ const leasts = [{ width: 260, height: 180 }, { width: 440, height: 140 }] as con
 const gap = 10;
 
 /** Where the board has room for the roll-up, in CSS pixels from the top left of an element of this size that shows `view` whole; null: nowhere. */
-export function placeOnBoard({ blocks }: Pick<Board, "blocks">, view: Box, { width, height }: Size): { left: number; top: number; width: number; height: number } | null {
+export function placeOnBoard(board: Pick<Board, "blocks" | "lettering">, view: Box, { width, height }: Size): { left: number; top: number; width: number; height: number } | null {
   const pxPerMm = Math.min(width / (view.right - view.left), height / (view.top - view.bottom));
   const window = growBox(view, -gap / pxPerMm);
-  const taken = Object.values(blocks).map(({ bounds }) => growBox(bounds, gap / pxPerMm));
+  const blocks = Object.values(board.blocks).map(({ bounds }) => bounds);
+  const symbol = symbolCorner(board, view)?.bounds;
+  const taken = [...blocks, ...(symbol ? [symbol] : [])].map((box) => growBox(box, gap / pxPerMm));
   const [box] = leasts.flatMap(({ width, height }) => freeBox(window, taken, { width: width / pxPerMm, height: height / pxPerMm }) ?? []);
   if (!box) return null;
   return {

@@ -11,6 +11,7 @@ export const boardWords = {
   leaveFull: "Leave full screen",
   keys: "Drag the paper to move it. Ctrl and the wheel, two fingers, + and − look closer and further; 0 fits; Shift and the arrow keys move.",
 
+  symbol: { first: "First-angle projection", third: "Third-angle projection" },
   projected: "Projection lines",
   whose: { hand: "station in hand", kept: "kept stations", all: "all stations" },
   keep: "Keep this station",
