@@ -10,9 +10,12 @@ import "./theme/theme.css";
 // Before the first paint, so that the page does not flash in the other theme.
 document.documentElement.dataset.theme = useSettings.getState().theme;
 
-const root = document.getElementById("root");
-if (!root) throw new Error("the page has no place for the program");
+const place = document.getElementById("root");
+if (!place) throw new Error("the page has no place for the program");
+const root = createRoot(place);
+const begin = () => root.render(<App />);
 window.addEventListener("load", () => void workOffline());
 warmAtFirstTouch();
-if (isAnythingKept()) await fetchChanges(true).catch(sayNotFetched);
-createRoot(root).render(<App />);
+// Never awaited at the top: what is fetched needs this file, which would wait for it.
+if (isAnythingKept()) void fetchChanges(true).catch(sayNotFetched).then(begin);
+else begin();
