@@ -63,7 +63,7 @@ test("inches, fractions and third angle are settings that stay", async ({ page }
   await page.getByLabel("Inches as").selectOption("fractions to 1/16");
   await page.getByRole("dialog").getByLabel("Projection").selectOption("third angle");
   await page.getByRole("combobox", { name: "Light" }).selectOption("slate");
-  await page.getByRole("button", { name: "Close" }).click();
+  await page.getByRole("button", { name: "Close", exact: true }).click();
   await page.getByLabel("Diameter", { exact: true }).fill("3 1/2");
   await page.keyboard.press("Enter");
   await page.reload();
