@@ -28,3 +28,14 @@ test("the first load is at most twice that of an empty react, react-dom and zust
   expect(total(least)).toBeGreaterThan(40_000);
   expect(total(loaded)).toBeLessThanOrEqual(2 * total(least));
 });
+
+test("what is fetched after the first drawing moves nothing of it", async ({ page }) => {
+  await page.goto("/");
+  await expect(page.locator(".drawing")).toBeVisible();
+  const boxes = () => Promise.all([".description", ".board", ".drawing", ".rod-scale", ".station-table"].map((part) => page.locator(part).boundingBox()));
+  const before = await boxes();
+  await expect(page.getByRole("button", { name: "Copy table" })).toHaveCount(0);
+  await page.keyboard.press("Shift");
+  for (const later of [page.getByRole("button", { name: "Copy table" }), page.locator(".adequacy select"), page.locator(".gauge"), page.locator(".proof")]) await expect(later).toBeVisible();
+  expect(await boxes()).toEqual(before);
+});
