@@ -18,9 +18,9 @@ export interface GapDetail {
   readonly scale: number;
 }
 
-/** Radius in lettering heights, and the part of it the gap takes at most. */
+/** Radius in lettering heights, and the parts of it the gap takes at most: the first that leaves room for the figure. */
 const ROUND = 5;
-const FILLS = 0.75;
+const FILLS = [0.75, 0.4, 0.2];
 
 /** Places where the true edge is asked for inside the circle. */
 const PLACES = 160;
@@ -31,19 +31,31 @@ export function gapDetail(
 ): GapDetail {
   const metrics = metricsFor(lettering);
   const radius = ROUND * lettering;
-  const width = Math.hypot(gap.edge.x - gap.curve.x, gap.edge.y - gap.curve.y);
-  const scale = roundStep((FILLS * radius) / Math.max(width, 1e-6));
+  const width = Math.max(Math.hypot(gap.edge.x - gap.curve.x, gap.edge.y - gap.curve.y), 1e-6);
+  const tried = FILLS.map((part) => {
+    const scale = roundStep((part * radius) / width);
+    const lines = linesAt(piece, end, gap, scale, radius, metrics);
+    return { scale, lines, inside: figureInside(figure, lines, radius, metrics) };
+  });
+  const chosen = tried.find(({ inside }) => inside) ?? tried[0];
+  if (!chosen) throw new RangeError("no scale");
+  const { scale, lines, inside } = chosen;
+  const circle: Item = { kind: "circle", pen: "dimension", centre: { x: 0, y: 0 }, radius };
+  const under: TextItem = { ...letters(title(scale), lettering), at: { x: 0, y: -radius - 2 * metrics.gap - lettering } };
+  const over: TextItem = { ...letters(figure, lettering), at: { x: 0, y: radius + metrics.gap } };
+  return { items: [...lines, circle, under, inside ?? over], radius, scale };
+}
+
+/** Both curves and the dimension of the gap about its middle. */
+function linesAt(piece: Piece, end: "top" | "bottom", gap: SmoothGap, scale: number, radius: number, metrics: Metrics): Item[] {
   const middle = { x: (gap.edge.x + gap.curve.x) / 2, y: (gap.edge.y + gap.curve.y) / 2 };
   const enlarged = ({ x, y }: Vec2): Vec2 => ({ x: scale * (x - middle.x), y: scale * (y - middle.y) });
   const reach = radius / scale;
-  const lines = [
+  return [
     ...drawn("outline", edgeChains(piece, end, middle.x - reach, middle.x + reach), enlarged, radius),
     ...drawn("smooth curve", curveChains(piece, end, 0.02 / scale), enlarged, radius),
     ...dimension(enlarged(gap.edge), enlarged(gap.curve), metrics),
   ];
-  const circle: Item = { kind: "circle", pen: "dimension", centre: { x: 0, y: 0 }, radius };
-  const under: TextItem = { ...letters(title(scale), lettering), at: { x: 0, y: -radius - 2 * metrics.gap - lettering } };
-  return { items: [...lines, circle, under, ...figureBeside(figure, lines, radius, metrics)], radius, scale };
 }
 
 function drawn(pen: PenName, chains: readonly (readonly Vec2[])[], enlarged: (point: Vec2) => Vec2, radius: number): PathItem[] {
@@ -88,8 +100,8 @@ function dimension(a: Vec2, b: Vec2, { arrow }: Metrics): Item[] {
   return [stroke("dimension", past(a, -outer), past(b, outer)), head(a, !inside), head(b, inside)];
 }
 
-/** The figure at the free place inside the circle nearest to the gap; over the circle where it is full. */
-function figureBeside(text: string, lines: readonly Item[], radius: number, { lettering, gap }: Metrics): TextItem[] {
+/** The figure at the free place inside the circle nearest to the gap; null where there is none. */
+function figureInside(text: string, lines: readonly Item[], radius: number, { lettering, gap }: Metrics): TextItem | null {
   const space = clearSpace(gap / 2);
   space.take(lines);
   for (let away = lettering; away < radius; away += lettering / 3) {
@@ -98,10 +110,10 @@ function figureBeside(text: string, lines: readonly Item[], radius: number, { le
       const figure: TextItem = { ...letters(text, lettering), at: { x: away * Math.cos(angle), y: away * Math.sin(angle) - lettering / 2 } };
       const { left, right, bottom, top } = textBox(figure);
       const inside = [left, right].every((x) => [bottom, top].every((y) => Math.hypot(x, y) < radius - gap));
-      if (inside && space.isFree({ left, right, bottom, top })) return [figure];
+      if (inside && space.isFree({ left, right, bottom, top })) return figure;
     }
   }
-  return [{ ...letters(text, lettering), at: { x: 0, y: radius + gap } }];
+  return null;
 }
 
 function letters(text: string, height: number): Omit<TextItem, "at"> {

@@ -34,18 +34,23 @@ export function smoothOverlay(board: Board, piece: Piece, { end, gap, letter }: 
   return circle ? [...curves, circle, letterBeside(board, circle, letter)] : curves;
 }
 
-/** The letter at the first of twelve places round the circle where the paper is free, upper right first; else there, cleared. */
+/** The letter at the first of twelve places round the circle where the paper is free, upper right first; else cleared, off other figures. */
 function letterBeside(board: Board, { centre, radius }: CircleItem, text: string): TextItem {
   const { lettering: height, gap } = metricsFor(board.lettering);
-  const space = clearSpace(gap / 2);
-  space.take(board.items);
-  const places = [0, 1, 2].flatMap((row) => Array.from({ length: 12 }, (_, i): TextItem => {
+  const everything = clearSpace(gap / 2), figures = clearSpace(gap / 3);
+  everything.take(board.items);
+  figures.take(board.items.filter(({ kind }) => kind === "text"));
+  const places = [0, 1, 2, 3].flatMap((row) => Array.from({ length: 12 }, (_, i): TextItem => {
     const angle = Math.PI / 4 + (i * Math.PI) / 6;
     const away = radius + gap + (0.6 + 0.6 * row) * height;
     return { kind: "text", pen: "lettering", text, height, align: "middle", turn: 0, at: { x: centre.x + away * Math.cos(angle), y: centre.y + away * Math.sin(angle) - height / 2 } };
-  }));
-  const [first] = places;
-  if (!first) throw new RangeError("no place round a circle");
-  const within = ({ left, right, bottom, top }: Box) => left >= board.bounds.left && right <= board.bounds.right && bottom >= board.bounds.bottom && top <= board.bounds.top;
-  return places.find((letter) => within(textBox(letter)) && space.isFree(textBox(letter))) ?? { ...first, clear: true };
+  })).filter((letter) => isWithin(textBox(letter), board.bounds));
+  const free = places.find((letter) => everything.isFree(textBox(letter)));
+  const letter = free ?? places.find((one) => figures.isFree(textBox(one))) ?? places[0];
+  if (!letter) throw new RangeError("no place round a circle");
+  return free ?? { ...letter, clear: true };
+}
+
+function isWithin(box: Box, { left, right, bottom, top }: Box): boolean {
+  return box.left >= left && box.right <= right && box.bottom >= bottom && box.top <= top;
 }

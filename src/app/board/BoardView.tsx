@@ -66,7 +66,7 @@ function Sheet({ size }: { size: Size }) {
     <>
       <svg
         className="drawing"
-        data-projected={projected || undefined}
+        data-projected={projected || inHand || undefined}
         data-near={near || undefined}
         role="img"
         aria-labelledby="board-title board-description"
@@ -78,12 +78,13 @@ function Sheet({ size }: { size: Size }) {
         <title id="board-title">{words.boardTitle(development.job.title || words.untitled)}</title>
         <desc id="board-description">{words.boardDescription}</desc>
         {projected && <ProjectionLayer board={drawn} development={development} />}
+        {inHand && <StationLayer board={drawn} development={development} figures={format} part="under" />}
         {runs.map((run, i) => (
           <RunView key={i} run={run} />
         ))}
-        {touched && <SymbolView board={drawn} view={view} projection={development.job.drawing.projection} />}
+        {touched && !(near && smooth) && <SymbolView board={drawn} view={view} projection={development.job.drawing.projection} />}
         {smooth && <SmoothLayer board={drawn} development={development} />}
-        {inHand && <StationLayer board={drawn} development={development} figures={format} />}
+        {inHand && <StationLayer board={drawn} development={development} figures={format} part="over" />}
       </svg>
       {touched && <BoardCorner board={shown.fit} view={shown.whole} size={size} px={px} away={near} />}
     </>

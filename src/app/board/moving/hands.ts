@@ -33,7 +33,7 @@ export function followHands(board: HTMLElement, paper: HTMLElement): () => void 
   const onWheel = (event: WheelEvent) => {
     const asked = event.ctrlKey || event.metaKey || board.contains(document.activeElement);
     const turn = Math.max(-mostTurn, Math.min(mostTurn, event.deltaY));
-    if (!asked || !isOnDrawing(event) || (turn > 0 && zoomNow() === 1 && !event.ctrlKey)) return;
+    if (!asked || isInCorner(event) || (turn > 0 && zoomNow() === 1 && !event.ctrlKey)) return;
     event.preventDefault();
     picture.scale(placeOf(event), Math.exp(-turn * rate));
     picture.settleSoon();
@@ -99,4 +99,8 @@ export function followHands(board: HTMLElement, paper: HTMLElement): () => void 
 
 function isOnDrawing({ target }: Event): boolean {
   return target instanceof Element && (target.closest(".drawing") !== null || target.matches(".board-paper"));
+}
+
+function isInCorner({ target }: Event): boolean {
+  return target instanceof Element && target.closest(".board-corner") !== null;
 }
