@@ -6,6 +6,8 @@ import { lateral } from "../oracle/lateral";
 export interface KernelCut {
   readonly name: string;
   readonly cut: () => void;
+  /** The cut, and the area and edge lengths of its lateral faces. */
+  readonly measuredCut: () => void;
   /** Lateral area in mm² of what the cut leaves. */
   readonly area: () => number;
 }
@@ -29,6 +31,11 @@ function way(kernel: Kernel, name: string, shape: TopoDS_Shape, tool: TopoDS_Sha
     cut: () => {
       const operation = new kernel.oc.BRepAlgoAPI_Cut(shape, tool);
       operation.Shape().delete();
+      operation.delete();
+    },
+    measuredCut: () => {
+      const operation = new kernel.oc.BRepAlgoAPI_Cut(shape, tool);
+      lateral(kernel.oc, operation.Shape(), radius);
       operation.delete();
     },
     area: () => lateral(kernel.oc, kernel.cut(shape, tool), radius).area,
