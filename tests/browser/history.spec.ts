@@ -66,6 +66,7 @@ test("a dozen changes of every kind are undone back to exactly the first job, an
 test("the usual keys undo and redo, and what they did is said", async ({ page }) => {
   const angle = page.getByRole("textbox", { name: "Angle from square", exact: true });
   await type(page, "Angle from square", "41");
+  await expect(undoes(page)).toHaveAccessibleName("Undo: Angle from square");
   await page.keyboard.press("Control+z");
   await expect(angle).toHaveValue("35");
   await expect(page.locator("[aria-live=polite]").filter({ hasText: "Undone: Angle from square" })).toHaveCount(1);
@@ -78,6 +79,7 @@ test("the usual keys undo and redo, and what they did is said", async ({ page })
 
 test("while text is being typed the keys undo the typing, not the job", async ({ page }) => {
   await type(page, "Diameter", "95");
+  await expect(undoes(page)).toHaveAccessibleName("Undo: Diameter");
   const angle = page.getByRole("textbox", { name: "Angle from square", exact: true });
   await angle.click();
   await page.keyboard.press("End");
@@ -119,6 +121,7 @@ test("a held arrow key is one step, two presses are two", async ({ page }) => {
 
 test("a text that waits with its fault stays through undo of another field", async ({ page }) => {
   await type(page, "Angle from square", "41");
+  await expect(undoes(page)).toHaveAccessibleName("Undo: Angle from square");
   await type(page, "Diameter", "no number");
   await undoes(page).click();
   await expect(page.getByRole("textbox", { name: "Angle from square", exact: true })).toHaveValue("35");
