@@ -31,7 +31,7 @@ export type { Contour, ContourSegment } from "./fabricate/contour";
 export { DENSITIES } from "./fabricate/densities";
 export type { EndPlate } from "./fabricate/endPlate";
 export type { FabricatedPiece } from "./fabricate/fabricatedPiece";
-export { GAUGES, gaugeThickness, type Gauge, type GaugeTable } from "./fabricate/gauges";
+export { GAUGES, gaugeOf, gaugeThickness, type Gauge } from "./fabricate/gauges";
 export type { Mark } from "./fabricate/mark";
 export type { PartRow } from "./fabricate/partList";
 export type { AllowancePlace } from "./fabricate/place";

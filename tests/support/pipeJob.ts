@@ -38,7 +38,7 @@ export function pipeJob(pipe: PipeDescription): Job {
     },
     drawing: { projection: "first" },
     fabrication: {
-      purpose: "blank", surface: "mean", kFactor: 0.5, paper: 0, hand: "described", material: "steel", density: null, quantity: 1,
+      purpose: "blank", surface: "mean", kFactor: 0.5, paper: 0, hand: "described", material: "steel", density: null, gauge: null, quantity: 1,
       seam: { kind: "butt", gap: 0 }, edges: { top: { kind: "none" }, bottom: { kind: "none" } }, plates: { top: null, bottom: null },
       ...pipe.fabrication,
     },

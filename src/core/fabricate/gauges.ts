@@ -1,9 +1,12 @@
 // Thickness by gauge number. The same number means another thickness in another table: never a gauge without its table.
 // Numbers 10 to 20 of each table are held to their sources by tests; the rest is from memory of the same tables.
 
+import type { GaugeTable } from "../job/fabricationChoices";
+
 const INCH = 25.4;
 
-export type GaugeTable = "us-standard" | "manufacturers-standard" | "brown-and-sharpe" | "birmingham-sheet" | "birmingham-wire" | "imperial-wire";
+/** mm; a thickness this near a gauge of its table is that gauge, so that one read from four decimals still is. */
+const SAME_THICKNESS = 1e-4;
 
 /** A gauge table: its own name, where it comes from, and inches by gauge number; "000" is three noughts. */
 export interface Gauge {
@@ -57,6 +60,12 @@ export const GAUGES: Readonly<Record<GaugeTable, Gauge>> = {
 export function gaugeThickness(table: GaugeTable, gauge: string): number | null {
   const inches = GAUGES[table].inches.get(gauge);
   return inches === undefined ? null : inches * INCH;
+}
+
+/** The gauge of a table that a thickness in mm is, null when it is none of them. */
+export function gaugeOf(table: GaugeTable, thickness: number): string | null {
+  const found = [...GAUGES[table].inches].find(([, inches]) => Math.abs(inches * INCH - thickness) <= SAME_THICKNESS);
+  return found?.[0] ?? null;
 }
 
 /** Thicknesses by number from `first` on; 0 is "0", -1 is "00". */

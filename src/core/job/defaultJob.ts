@@ -34,6 +34,7 @@ export function defaultJob(): Job {
       hand: CHOICES.hand.default,
       material: CHOICES.material.default,
       density: null,
+      gauge: null,
       quantity: LIMITS.quantity.default,
       seam: { kind: CHOICES.seamJoint.default, gap: LIMITS.rootGap.default },
       edges: { top: { kind: CHOICES.edgeFinish.default }, bottom: { kind: CHOICES.edgeFinish.default } },

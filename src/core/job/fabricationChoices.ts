@@ -17,6 +17,8 @@ export interface FabricationChoices {
   material: Material;
   /** In kg/m³, instead of the material's usual one. */
   density: number | null;
+  /** The table by whose gauge numbers the thickness is called; null to call it by its measure only. */
+  gauge: GaugeTable | null;
   quantity: number;
   seam: SeamJoint;
   edges: Record<End, EdgeFinish>;
@@ -24,6 +26,8 @@ export interface FabricationChoices {
 }
 
 export type Material = "steel" | "stainless" | "aluminium" | "copper" | "brass" | "zinc" | "lead";
+
+export type GaugeTable = "us-standard" | "manufacturers-standard" | "brown-and-sharpe" | "birmingham-sheet" | "birmingham-wire" | "imperial-wire";
 
 export type SeamJoint = ButtSeam | LapSeam | GroovedSeam;
 

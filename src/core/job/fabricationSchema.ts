@@ -35,6 +35,7 @@ export const fabricationSchema = v.strictObject({
   hand: v.optional(v.picklist(CHOICES.hand.of), CHOICES.hand.default),
   material: v.optional(v.picklist(CHOICES.material.of), CHOICES.material.default),
   density: v.optional(v.nullable(number(LIMITS.density)), null),
+  gauge: v.optional(v.nullable(v.picklist(CHOICES.gauge.of)), null),
   quantity: v.optional(whole(LIMITS.quantity), LIMITS.quantity.default),
   seam: v.optional(seam, { kind: CHOICES.seamJoint.default }),
   edges: v.optional(v.strictObject({ top: finish, bottom: finish }), {}),

@@ -77,6 +77,7 @@ export const CHOICES = {
   surface: { of: ["mean", "outside", "inside", "clear"], default: "mean" },
   hand: { of: ["described", "opposite"], default: "described" },
   material: { of: ["steel", "stainless", "aluminium", "copper", "brass", "zinc", "lead"], default: "steel" },
+  gauge: { of: ["us-standard", "manufacturers-standard", "brown-and-sharpe", "birmingham-sheet", "birmingham-wire", "imperial-wire"] },
   seamJoint: { of: ["butt", "lap", "grooved"], default: "butt" },
   edgeFinish: { of: ["none", "hem", "double-hem", "wired", "flange"], default: "none" },
   plateFit: { of: ["outside", "mean", "inside"], default: "outside" },

@@ -11,7 +11,7 @@ const FIELD_ORDER = [
   ...["at", "angle", "radius", "low", "high", "rising", "position"],
   ...["outline", "direction", "x", "z", "start", "to", "centre", "height", "offset", "through"],
   ...["turn", "long", "legs", "profile", "cuts"],
-  ...["purpose", "surface", "kFactor", "paper", "hand", "material", "density", "quantity"],
+  ...["purpose", "surface", "kFactor", "paper", "hand", "material", "density", "gauge", "quantity"],
   ...["seam", "stations", "critical", "extra", "face"],
   ...["projection"],
   ...["edges", "plates", "top", "bottom", "wire", "gap", "share", "slits", "fit"],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { GAUGES, gaugeThickness, type GaugeTable } from "../../../src/core/fabricate/gauges";
+import { GAUGES, gaugeOf, gaugeThickness } from "../../../src/core/fabricate/gauges";
+import type { GaugeTable } from "../../../src/core/job/fabricationChoices";
 import { expectClose } from "../../support/approximate";
 
 describe("GAUGES", () => {
@@ -19,4 +20,17 @@ describe("gaugeThickness", () => {
   it.each([["us-standard", "99"], ["imperial-wire", "-1"], ["birmingham-sheet", ""]] as [GaugeTable, string][])(
     "gaugeThickness of %s %s is null", (table, gauge) => expect(gaugeThickness(table, gauge)).toBeNull(),
   );
+});
+
+describe("gaugeOf", () => {
+  it("gaugeOf a gauge's own thickness is that gauge", () => {
+    for (const table of Object.keys(GAUGES) as GaugeTable[]) {
+      for (const gauge of GAUGES[table].inches.keys()) expect(gaugeOf(table, gaugeThickness(table, gauge)!)).toBe(gauge);
+    }
+  });
+  it("gaugeOf a thickness between two gauges is null", () => expect(gaugeOf("manufacturers-standard", 1.5)).toBeNull());
+  it("gaugeOf tells the tables apart", () => {
+    expect(gaugeOf("us-standard", 1.5875)).toBe("16");
+    expect(gaugeOf("manufacturers-standard", 1.5875)).toBeNull();
+  });
 });

@@ -117,6 +117,7 @@ const fabrication: fc.Arbitrary<FabricationChoices> = fc.record({
   hand: oneOf(CHOICES.hand),
   material: oneOf(CHOICES.material),
   density: fc.option(within(LIMITS.density)),
+  gauge: fc.option(oneOf(CHOICES.gauge)),
   quantity: fc.integer(LIMITS.quantity),
   seam: joint,
   edges: fc.record({ top: finish, bottom: finish }),

@@ -74,7 +74,7 @@ describe("parseJob of a good job", () => {
       development: { seam: { at: "shortest" }, stations: 12, critical: false, extra: [], face: "inside" },
       drawing: { projection: "first" },
       fabrication: {
-        purpose: "blank", surface: "mean", kFactor: 0.5, paper: 0.1, hand: "described", material: "steel", density: null, quantity: 1,
+        purpose: "blank", surface: "mean", kFactor: 0.5, paper: 0.1, hand: "described", material: "steel", density: null, gauge: null, quantity: 1,
         seam: { kind: "butt", gap: 0 }, edges: { top: { kind: "none" }, bottom: { kind: "none" } }, plates: { top: null, bottom: null },
       },
     });
