@@ -25,7 +25,7 @@ export interface FabricationChoices {
   plates: Record<End, PlateChoice | null>;
 }
 
-export type Material = "steel" | "stainless" | "aluminium" | "copper" | "brass" | "zinc" | "lead";
+export type Material = "steel" | "galvanized" | "stainless" | "aluminium" | "copper" | "brass" | "zinc" | "lead";
 
 export type GaugeTable = "us-standard" | "manufacturers-standard" | "brown-and-sharpe" | "birmingham-sheet" | "birmingham-wire" | "imperial-wire";
 

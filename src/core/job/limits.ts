@@ -76,7 +76,7 @@ export const CHOICES = {
   purpose: { of: ["blank", "wrap"], default: "blank" },
   surface: { of: ["mean", "outside", "inside", "clear"], default: "mean" },
   hand: { of: ["described", "opposite"], default: "described" },
-  material: { of: ["steel", "stainless", "aluminium", "copper", "brass", "zinc", "lead"], default: "steel" },
+  material: { of: ["steel", "galvanized", "stainless", "aluminium", "copper", "brass", "zinc", "lead"], default: "steel" },
   gauge: { of: ["us-standard", "manufacturers-standard", "brown-and-sharpe", "birmingham-sheet", "birmingham-wire", "imperial-wire"] },
   seamJoint: { of: ["butt", "lap", "grooved"], default: "butt" },
   edgeFinish: { of: ["none", "hem", "double-hem", "wired", "flange"], default: "none" },
