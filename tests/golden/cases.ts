@@ -11,12 +11,8 @@ import { type SheetOptions, sheets } from "../../src/drawing/sheet";
 import { svgDocument } from "../../src/output/svg/svgDocument";
 import { developed } from "../support/developed";
 import { type Job, openingCut, pipeJob, planeCut, shapedCut } from "../support/pipeJob";
-
-/** A drawing that is kept and compared. */
-export interface GoldenCase {
-  readonly name: string;
-  readonly draw: () => string;
-}
+import { BLANK_CASES } from "./blankCases";
+import type { GoldenCase } from "./goldenCase";
 
 const EXAMPLES = new URL("../../src/app/examples/", import.meta.url);
 const DESK = { width: 320, height: 200 };
@@ -99,6 +95,7 @@ export const CASES: readonly GoldenCase[] = [
   sheetCase("template on American paper in inches", () => example("5-pier-strut.json"), { family: "us", paper: "Tabloid" }, "A1"),
   sheetCase("cover of a tiled template", () => example("2-ridge-cap.json"), { family: "iso", paper: "A4" }, "cover"),
   sheetCase("tile of a template", () => example("2-ridge-cap.json"), { family: "iso", paper: "A4" }, "A2"),
+  ...BLANK_CASES,
   {
     name: "projection symbols",
     draw: () => svgDocument([...projectionSymbol("first", { x: 15, y: 10 }), ...projectionSymbol("third", { x: 55, y: 10 })],
