@@ -1,5 +1,7 @@
 // The few words a drawing carries. The caller may pass its own.
 
+import { TRADE, type TradeWords } from "./tradeWords";
+
 export interface DrawingWords {
   readonly stretchOut: string;
   readonly insideUp: string;
@@ -9,10 +11,9 @@ export interface DrawingWords {
   readonly mean: string;
 }
 
-export const ENGLISH: DrawingWords = {
-  stretchOut: "stretch-out",
-  insideUp: "inside up",
-  outsideUp: "outside up",
-  seam: "seam",
-  mean: "mean",
-};
+/** The words of a drawing in the words of the trade. */
+export function drawingWords({ girth }: Pick<TradeWords, "girth">): DrawingWords {
+  return { stretchOut: girth, insideUp: "inside up", outsideUp: "outside up", seam: "seam", mean: "mean" };
+}
+
+export const ENGLISH: DrawingWords = drawingWords(TRADE["stretch-out"]);

@@ -51,10 +51,10 @@ test("every control can be reached with the Tab key, in the order of the page, a
     expect(now.seen, now.name).toBe(true);
     reached.push(now.name);
   }
-  for (const name of ["Skip to the description", "Title of the job", "Save", "Print", "Diameter", "Angle from square", "Add a cut or an opening", "Number of stations", "Note", "Board", "Girth rod", "Station table", "Copy table"]) {
+  for (const name of ["Skip to the description", "Title of the job", "Save", "Print", "Diameter", "Angle from square", "Add a cut or an opening", "Number of stations", "Note", "Board", "Stretch-out rod", "Station table", "Copy table"]) {
     expect(reached.some((one) => one.startsWith(name)), name).toBe(true);
   }
-  expect(reached.indexOf("Diameter")).toBeLessThan(reached.indexOf("Girth rod"));
+  expect(reached.indexOf("Diameter")).toBeLessThan(reached.indexOf("Stretch-out rod"));
 });
 
 test("targets are at least 24 px in both directions", async ({ page }) => {

@@ -36,7 +36,7 @@ test("arrow keys on the board move the station through all views and the table",
   await expect(page.locator(".readout")).toContainText("Station 1");
   await expect(page.locator('.station-table td[data-in-hand]').first()).toHaveText("337.5°");
   await page.keyboard.press("End");
-  await expect(page.getByRole("slider", { name: "Girth rod" })).toHaveAttribute("aria-valuenow", "16");
+  await expect(page.getByRole("slider", { name: "Stretch-out rod" })).toHaveAttribute("aria-valuenow", "16");
 });
 
 test("sweeping along the rod moves the station", async ({ page }) => {
@@ -46,7 +46,7 @@ test("sweeping along the rod moves the station", async ({ page }) => {
   await page.mouse.down();
   await page.mouse.move(box.x + box.width - 20, box.y + 40, { steps: 8 });
   await page.mouse.up();
-  await expect(page.getByRole("slider", { name: "Girth rod" })).toHaveAttribute("aria-valuenow", "16");
+  await expect(page.getByRole("slider", { name: "Stretch-out rod" })).toHaveAttribute("aria-valuenow", "16");
 });
 
 test("taking a station in hand moves nothing else on the page", async ({ page }) => {

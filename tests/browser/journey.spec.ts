@@ -17,7 +17,7 @@ test("a steeper cut shows its new ordinates in the table", async ({ page }) => {
   await type(page.getByRole("textbox", { name: "Angle from square" }), "45");
   await expect(cells(page, "Top").first()).toHaveText("120");
   await expect(cells(page, "Element").first()).toHaveText("120");
-  await expect(cells(page, "Along the girth").last()).toHaveText("314.16");
+  await expect(cells(page, "Stretch-out").last()).toHaveText("314.16");
 });
 
 test("the table has a column for each station asked for, and the first again at the end", async ({ page }) => {

@@ -68,7 +68,7 @@ test("inches, fractions and third angle are settings that stay", async ({ page }
   await page.keyboard.press("Enter");
   await page.reload();
   await expect(page.getByLabel("Diameter", { exact: true })).toHaveValue("3 1/2");
-  await expect(page.getByRole("row", { name: /^Along the girth / }).getByRole("cell").last()).toHaveText("11");
+  await expect(page.getByRole("row", { name: /^Stretch-out / }).getByRole("cell").last()).toHaveText("11");
   expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe("rgb(37, 43, 48)");
 });
 

@@ -91,7 +91,7 @@ test("pointing at it takes a station in hand on the board too, and the other way
   await expect(page.locator(".station-layer .role-in-hand").first()).toBeAttached();
   await page.mouse.move(0, 0);
   await expect(page.locator(".pictorial .role-in-hand")).toHaveCount(0);
-  await page.getByRole("slider", { name: "Girth rod" }).focus();
+  await page.getByRole("slider", { name: "Stretch-out rod" }).focus();
   await page.keyboard.press("Home");
   await expect(page.locator(".pictorial .role-in-hand").first()).toBeAttached();
 });

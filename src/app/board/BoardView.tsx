@@ -75,8 +75,8 @@ function Sheet({ size }: { size: Size }) {
         onPointerLeave={() => point(null)}
         onClick={(event) => hold(stationUnder(event))}
       >
-        <title id="board-title">{words.boardTitle(development.job.title || words.untitled)}</title>
-        <desc id="board-description">{words.boardDescription}</desc>
+        <title id="board-title">{words.boardTitle(development.job.title || words.untitled, format.trade)}</title>
+        <desc id="board-description">{words.boardDescription(format.trade)}</desc>
         {projected && <ProjectionLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="under" />}
         {runs.map((run, i) => (

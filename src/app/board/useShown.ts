@@ -2,6 +2,7 @@ import { useMemo } from "react";
 import type { Development } from "../../core/index";
 import { windowOn } from "../../drawing/anchor";
 import { board } from "../../drawing/board";
+import { drawingWords } from "../../drawing/words";
 import type { Format } from "../quantity/format";
 import type { Size } from "../screen/useSize";
 import { useSettings } from "../store/settings";
@@ -15,7 +16,7 @@ export function useShown(size: Size, development: Development, format: Format): 
   const camera = useCamera((state) => state.camera);
   const lettering = useSettings((settings) => settings.lettering);
   const px = pxPerMm(size.width, size.height) * lettering;
-  const options = useMemo(() => ({ width: size.width / px, height: size.height / px, figures: format }), [size, px, format]);
+  const options = useMemo(() => ({ width: size.width / px, height: size.height / px, figures: format, words: drawingWords(format.trade) }), [size, px, format]);
   const held = useHeldShown((state) => state.held);
   const fit = useMemo(() => held?.fit ?? board(development, options), [development, options, held]);
   const zoom = camera?.zoom ?? 1;

@@ -1,4 +1,5 @@
 import type { Cut, Job } from "../../core/index";
+import { TRADE, type TradeWords } from "../../drawing/tradeWords";
 import { clauseWords, type PlaceWords } from "../words/clauses";
 import { bodyTokens, sheetTokens } from "./body";
 import { openingTokens } from "./opening";
@@ -11,9 +12,9 @@ const none: ReadonlySet<string> = new Set();
 
 /**
  * The job as sentences, one clause a part of the job, in the order they are read.
- * `spelled`: keys of the directions to be given in figures though they have a name.
+ * `spelled`: keys of the directions to be given in figures though they have a name. `trade`: in whose words.
  */
-export function describe(job: Job, spelled: ReadonlySet<string> = none): Clause[] {
+export function describe(job: Job, spelled: ReadonlySet<string> = none, trade: TradeWords = TRADE["stretch-out"]): Clause[] {
   const place = clauseWords.places[job.part.attitude];
   const { names } = clauseWords;
   return [
@@ -27,7 +28,7 @@ export function describe(job: Job, spelled: ReadonlySet<string> = none): Clause[
       tokens: cutTokens(cut, index, place, spelled),
     })),
     { id: "sheet", part: "sheet", name: names.sheet, on: true, field: "part.thickness", tokens: sheetTokens(job) },
-    { id: "seam", part: "seam", name: names.seam, on: true, field: "development.seam", tokens: seamTokens(job, place) },
+    { id: "seam", part: "seam", name: names.seam, on: true, field: "development.seam", tokens: seamTokens(job, place, trade) },
     { id: "stations", part: "stations", name: names.stations, on: true, field: "development.stations", tokens: stationsTokens(job) },
   ];
 }

@@ -1,10 +1,11 @@
 import type { Job } from "../../core/index";
+import type { TradeWords } from "../../drawing/tradeWords";
 import { describe } from "./describe";
 import type { NumberToken, Token } from "./token";
 
 /** The description as plain text, its numbers frozen; parts switched off are left out. `show` writes one number. */
-export function sentenceText(job: Job, show: (token: NumberToken) => string): string {
-  return describe(job)
+export function sentenceText(job: Job, show: (token: NumberToken) => string, trade?: TradeWords): string {
+  return describe(job, undefined, trade)
     .filter((clause) => clause.on)
     .map((clause) => clause.tokens.map((token) => frozen(token, show)).join(""))
     .join(" ");

@@ -1,4 +1,5 @@
 import type { Job } from "../../core/index";
+import type { TradeWords } from "../../drawing/tradeWords";
 import { clauseWords, fieldWords, type PlaceWords } from "../words/clauses";
 import { angled } from "./direction";
 import { optionsOf, text, type Option, type Token } from "./token";
@@ -9,13 +10,14 @@ type Seam = Development["seam"];
 const sideOrder = ["front", "right", "back", "left"] as const;
 
 /** "Seam at the [shortest element]." or "Seam at [an angle] of [30]° from the front." */
-export function seamTokens(job: Job, place: PlaceWords): Token[] {
+export function seamTokens(job: Job, place: PlaceWords, trade: TradeWords): Token[] {
+  const named = clauseWords.seam(trade);
   const { seam } = job.development;
   const options: Option[] = [
-    { value: "shortest", label: clauseWords.seam.shortest },
-    { value: "longest", label: clauseWords.seam.longest },
+    { value: "shortest", label: named.shortest },
+    { value: "longest", label: named.longest },
     ...sideOrder.map((value, i) => ({ value, label: place.sides[i] ?? value })),
-    { value: angled, label: clauseWords.seam.angle },
+    { value: angled, label: named.angle },
   ];
   const choice: Token = {
     kind: "choice",

@@ -3,6 +3,7 @@ import type { Problem } from "../../core/index";
 import { describe } from "../describe/describe";
 import { cutWords, type CutWord } from "../describe/cutWords";
 import type { Clause } from "../describe/token";
+import { useFormat } from "../quantity/useFormat";
 import { afterTouch } from "../screen/later";
 import { selectClause, selectJob, selectNotices, selectSpelled } from "../store/select";
 import { changing, sayNotFetched } from "../store/changing";
@@ -23,7 +24,8 @@ export function Description() {
   const spelled = useApp(selectSpelled);
   const inHand = useApp(selectClause);
   const notices = useNoticesByClause();
-  const clauses = useMemo(() => describe(job, spelled), [job, spelled]);
+  const { trade } = useFormat();
+  const clauses = useMemo(() => describe(job, spelled, trade), [job, spelled, trade]);
   const view = (clause: Clause) => <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={notices.get(clause.id) ?? none} />;
   const firstAfterCuts = clauses.findIndex((clause) => clause.part === "sheet");
   const verbs = cutWords.map((word) => ({ label: clauseWords.add[word], act: () => add(word) }));

@@ -20,7 +20,7 @@ function ProofOf({ piece }: { piece: Piece }) {
   const length = (mm: number) => `${format.length(mm)} ${format.unit}`;
   const { proof: said } = measuredWords;
   const rows = [
-    [said.girth, length(proof.girth)],
+    [said.girth(format.trade), length(proof.girth)],
     [said.chords, said.short(length(chordLoss), (100 * chordLossRatio).toFixed(2))],
     [said.area, said.within(format.area(proof.areaFlat), within(proof.areaFlat - proof.areaSurface))],
     [said.edges, said.within(length(proof.edgeLengthFlat), within(proof.edgeLengthFlat - proof.edgeLengthSurface))],
@@ -28,8 +28,8 @@ function ProofOf({ piece }: { piece: Piece }) {
     [said.rollBack, `${within(proof.rollBackError)} mm`],
   ] as const;
   return (
-    <section className="proof" aria-label={said.title}>
-      <p>{said.title}</p>
+    <section className="proof" aria-label={said.title(format.trade)}>
+      <p>{said.title(format.trade)}</p>
       <dl>
         {rows.map(([name, value]) => (
           <div key={name}>

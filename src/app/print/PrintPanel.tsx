@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from "react";
 import { createPortal } from "react-dom";
 import { PAPERS } from "../../drawing/papers";
 import { sheets, type SheetSet } from "../../drawing/sheet";
+import { sheetWords } from "../../drawing/sheetWords";
 import { useFormat } from "../quantity/useFormat";
 import { Panel } from "../screen/Panel";
 import { SettingField } from "../settings/SettingField";
@@ -22,7 +23,7 @@ export function PrintPanel() {
   const [paper, setPaper] = useState<string>(auto);
   const figures = useFormat();
   const chosen = PAPERS.find((one) => one.family === family && one.name === paper);
-  const sheetSet = useMemo(() => sheets(development, { family, figures, ...(chosen ? { paper: chosen.name } : {}) }), [development, family, figures, chosen]);
+  const sheetSet = useMemo(() => sheets(development, { family, figures, words: sheetWords(figures.trade), ...(chosen ? { paper: chosen.name } : {}) }), [development, family, figures, chosen]);
   const { print } = panelWords;
   const papers = PAPERS.filter((one) => one.family === family);
   useEffect(() => setPageSize(sheetSet.pages[0]), [sheetSet]);

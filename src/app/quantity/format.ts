@@ -1,7 +1,8 @@
 import { formatQuantity, type Job } from "../../core/index";
+import { TRADE, type TradeWords } from "../../drawing/tradeWords";
 import type { Settings } from "../store/settings";
 
-// How lengths, angles and counts are written on this screen: units of the job, places and fractions of the settings.
+// How lengths, angles and counts are written on this screen, and in whose words: units of the job, the rest from the settings.
 
 export type Quantity = "length" | "angle" | "count";
 
@@ -9,6 +10,7 @@ export interface Format {
   readonly units: Job["units"];
   /** "mm" or "in". */
   readonly unit: string;
+  readonly trade: TradeWords;
   /** As the drawing and the table show it: rounded to the settings; no unit. */
   figure(value: number, quantity: Quantity): string;
   /** As a field shows it: fine enough that nothing typed is hidden; no unit. */
@@ -27,7 +29,7 @@ const placesOfField = { mm: 4, inch: 5 };
 /** A value beyond this would be no dimension; it is written as a power of ten. */
 const writable = 1e15;
 
-export function formatOf(units: Job["units"], settings: Pick<Settings, "places" | "denominator" | "comma">): Format {
+export function formatOf(units: Job["units"], settings: Pick<Settings, "places" | "denominator" | "comma"> & Partial<Pick<Settings, "words">>): Format {
   const decimalMark = settings.comma ? "," : ".";
   const write = (value: number, quantity: Quantity, places: number, denominator: number): string => {
     if (!(Math.abs(value) < writable)) return value.toExponential(2);
@@ -44,6 +46,7 @@ export function formatOf(units: Job["units"], settings: Pick<Settings, "places" 
   return {
     units,
     unit: units === "inch" ? "in" : "mm",
+    trade: TRADE[settings.words ?? "stretch-out"],
     figure,
     field,
     length: (mm) => figure(mm, "length"),

@@ -10,5 +10,6 @@ export function useFormat(): Format {
   const places = useSettings((settings) => settings.places);
   const denominator = useSettings((settings) => settings.denominator);
   const comma = useSettings((settings) => settings.comma);
-  return useMemo(() => formatOf(units, { places, denominator, comma }), [units, places, denominator, comma]);
+  const words = useSettings((settings) => settings.words);
+  return useMemo(() => formatOf(units, { places, denominator, comma, words }), [units, places, denominator, comma, words]);
 }

@@ -34,5 +34,5 @@ export function betweenText(piece: Piece, girth: number, format: Format): string
 function elementText(name: string, { theta, girth, bottom, top, length }: RuledElement, format: Format): string {
   const { readout } = words;
   const kept = bottom === null || top === null ? readout.none : `${readout.length(format.length(length))}, ${readout.from(format.length(bottom), format.length(top))}`;
-  return [name, readout.angle(format.angle(directionOf(theta))), readout.girth(format.length(girth)), kept].join(" · ");
+  return [name, readout.angle(format.angle(directionOf(theta))), readout.girth(format.length(girth), format.trade), kept].join(" · ");
 }

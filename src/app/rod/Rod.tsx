@@ -34,10 +34,10 @@ function RodOf({ piece }: { piece: NonNullable<ReturnType<typeof selectPiece>> }
   const station = useApp(selectStation);
   const girth = useGirthInHand();
   return (
-    <section className="rod" aria-label={words.rod}>
+    <section className="rod" aria-label={words.rod(format.trade)}>
       <div className="rod-hand">
         <Readout piece={piece} format={format} />
-        <RodScale box={scale} piece={piece} layout={layout} width={width} valueText={girth === null ? readoutText(piece, station, format) : betweenText(piece, girth, format)} />
+        <RodScale box={scale} piece={piece} layout={layout} width={width} name={words.rod(format.trade)} valueText={girth === null ? readoutText(piece, station, format) : betweenText(piece, girth, format)} />
       </div>
       <div className="adequacy">
         <AdequacyLine piece={piece} format={format} />

@@ -5,7 +5,6 @@ import { stationKeys } from "../screen/stationKeys";
 import { holdBetween, pointBetween, useBetween, useGirthInHand } from "../store/between";
 import { selectStation } from "../store/select";
 import { hold, point, useApp } from "../store/store";
-import { words } from "../words/interface";
 import { girthAtTick, nearestTick, type RodLayout } from "./layout";
 
 const GaugeBars = afterTouch(async () => (await import("./GaugeBars")).GaugeBars);
@@ -20,11 +19,13 @@ interface Props {
   readonly piece: Piece;
   readonly layout: RodLayout;
   readonly width: number;
+  /** What it is called, and what it tells. */
+  readonly name: string;
   readonly valueText: string;
 }
 
 /** The rod itself: swept with pointer or keys, it takes a station in hand. */
-export function RodScale({ box, piece, layout, width, valueText }: Props) {
+export function RodScale({ box, piece, layout, width, name, valueText }: Props) {
   const inHand = useApp(selectStation);
   const sweeping = useRef(false);
   const count = piece.stations.length;
@@ -45,7 +46,7 @@ export function RodScale({ box, piece, layout, width, valueText }: Props) {
       ref={box}
       role="slider"
       tabIndex={0}
-      aria-label={words.rod}
+      aria-label={name}
       aria-valuemin={0}
       aria-valuemax={count - 1}
       aria-valuenow={inHand ?? 0}

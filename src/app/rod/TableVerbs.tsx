@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Piece } from "../../core/index";
+import { TRADE } from "../../drawing/tradeWords";
 import { saveText } from "../files/saveText";
 import { fileName } from "../files/fileName";
 import { selectJob } from "../store/select";
@@ -19,6 +20,7 @@ export function TableVerbs({ piece, rows }: Props) {
   const title = useApp(selectJob).title;
   const comma = useSettings((settings) => settings.comma);
   const places = useSettings((settings) => settings.places);
+  const trade = useSettings((settings) => settings.words);
   const [said, setSaid] = useState("");
   const copy = () => {
     navigator.clipboard.writeText(tabbed(piece, rows)).then(
@@ -27,8 +29,8 @@ export function TableVerbs({ piece, rows }: Props) {
     );
   };
   const save = async () => {
-    const { stationCsv } = await import("../../output/csv/stationCsv");
-    saveText(fileName(title, "csv"), "text/csv", stationCsv(piece, { separator: comma ? ";" : ",", decimal: comma ? "," : ".", places }));
+    const [{ stationCsv }, { csvWords }] = await Promise.all([import("../../output/csv/stationCsv"), import("../../output/csv/csvWords")]);
+    saveText(fileName(title, "csv"), "text/csv", stationCsv(piece, { separator: comma ? ";" : ",", decimal: comma ? "," : ".", places, words: csvWords(TRADE[trade]) }));
   };
   return (
     <p>

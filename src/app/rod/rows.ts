@@ -16,10 +16,10 @@ export function rodRows(piece: Piece, format: Format): RodRow[] {
   const row = (name: string, cell: (station: Station) => string): RodRow => ({ name, cells: piece.stations.map(cell) });
   return [
     row(table.angle, (station) => format.angle(directionOf(station.theta))),
-    row(table.girth, (station) => format.length(station.girth)),
+    row(table.girth(format.trade), (station) => format.length(station.girth)),
     row(table.top[attitude], (station) => endText(station, highest, format)),
     row(table.bottom[attitude], (station) => endText(station, lowest, format)),
-    row(table.length, (station) => format.length(station.length)),
+    row(table.length(format.trade), (station) => format.length(station.length)),
     ...(piece.stations.some((station) => station.openings.length)
       ? [row(table.from, (station) => gapTexts(station, "from", format)), row(table.to, (station) => gapTexts(station, "to", format))]
       : []),

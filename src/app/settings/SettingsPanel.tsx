@@ -1,4 +1,5 @@
 import type { Job } from "../../core/index";
+import { TRADE } from "../../drawing/tradeWords";
 import { Panel } from "../screen/Panel";
 import { selectJob } from "../store/select";
 import { letterings, set, useSettings } from "../store/settings";
@@ -40,7 +41,13 @@ export function SettingsPanel() {
           options={{ first: said.first, third: said.third }}
           choose={(projection) => change((of) => ({ ...of, drawing: { ...of.drawing, projection: projection as Job["drawing"]["projection"] } }), said.projection)}
         />
-        <SettingField label={said.theme} value={settings.theme} options={{ auto: said.auto, light: said.light, dark: said.dark }} choose={(theme) => set("theme", theme as typeof settings.theme)} />
+        <SettingField
+          label={said.words}
+          value={settings.words}
+          options={Object.fromEntries(Object.entries(TRADE).map(([name, trade]) => [name, said.wordings(trade)]))}
+          choose={(words) => set("words", words as typeof settings.words)}
+        />
+        <SettingField label={said.theme} value={settings.theme} options={{ auto: said.auto, light: said.light, dark: said.dark, contrast: said.contrast }} choose={(theme) => set("theme", theme as typeof settings.theme)} />
         <SettingField
           label={said.lettering}
           value={String(settings.lettering)}

@@ -1,9 +1,12 @@
 import { create } from "zustand";
+import type { Trade } from "../../drawing/tradeWords";
 
 // How things are shown on this device; no part of the job.
 
 export interface Settings {
-  readonly theme: "auto" | "light" | "dark";
+  readonly theme: "auto" | "light" | "dark" | "contrast";
+  /** Whose words the trade is spoken of in. */
+  readonly words: Trade;
   /** Decimal places of millimetres. */
   readonly places: 0 | 1 | 2 | 3;
   /** Inches as decimals (0), or as fractions down to this denominator. */
@@ -18,17 +21,21 @@ export interface Settings {
 
 const place = "flatwright.settings";
 
-/** The decimal sign to begin with follows the reader's language. */
+/** The decimal sign and the words to begin with follow the reader's language. */
 const localeHasComma = new Intl.NumberFormat().format(1.5).includes(",");
 
-const defaults: Settings = { theme: "auto", places: 2, denominator: 0, comma: localeHasComma, tolerance: 0.1, paper: "iso", lettering: 1 };
+/** English as it is written outside North America and the islands that follow it. */
+const localeHasGirth = /^en-(?!US|CA|PH|PR)[A-Z]{2}\b/.test(new Intl.NumberFormat().resolvedOptions().locale);
+
+const defaults: Settings = { theme: "auto", words: localeHasGirth ? "girth" : "stretch-out", places: 2, denominator: 0, comma: localeHasComma, tolerance: 0.1, paper: "iso", lettering: 1 };
 
 export const letterings = [1, 1.4, 1.8] as const;
 
 export const tolerances = [1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01] as const;
 
 const choices: { readonly [K in keyof Settings]?: readonly Settings[K][] } = {
-  theme: ["auto", "light", "dark"],
+  theme: ["auto", "light", "dark", "contrast"],
+  words: ["stretch-out", "girth"],
   places: [0, 1, 2, 3],
   denominator: [0, 8, 16, 32, 64],
   comma: [false, true],

@@ -1,3 +1,5 @@
+import type { TradeWords } from "../../drawing/tradeWords";
+
 // The words of the board's own verbs, loaded when the page is first touched.
 
 export const boardWords = {
@@ -5,7 +7,6 @@ export const boardWords = {
   fit: "Fit",
   closer: "Closer",
   further: "Further",
-  views: { front: "Front", top: "Top", side: "Side", pattern: "Pattern" },
   toView: (view: string) => `Show only: ${view}`,
   full: "Full screen",
   leaveFull: "Leave full screen",
@@ -17,7 +18,7 @@ export const boardWords = {
   keep: "Keep this station",
   letGo: "Let this station go",
   between: "Between stations",
-  betweenHelp: "Point anywhere along the girth, not only at stations. Alt does the same while it is held.",
+  betweenHelp: ({ girth }: TradeWords) => `Point anywhere along the ${girth}, not only at stations. Alt does the same while it is held.`,
 
   smooth: "Smooth curve",
   smoothTitle: "The smooth curve against the true edge",

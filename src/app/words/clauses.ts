@@ -1,3 +1,5 @@
+import type { TradeWords } from "../../drawing/tradeWords";
+
 // The words of the description. A pipe standing has a top and a bottom; tipped over to the right, its
 // top end points right and its left side is uppermost.
 
@@ -42,7 +44,7 @@ export const clauseWords = {
   at: { axis: "on the axis" },
   face: { inside: "inside up", outside: "outside up" },
   through: { near: "the near wall", both: "both walls" },
-  seam: { shortest: "shortest element", longest: "longest element", angle: "an angle" },
+  seam: ({ element }: TradeWords) => ({ shortest: `shortest ${element}`, longest: `longest ${element}`, angle: "an angle" }),
   critical: { no: "evenly spaced", yes: "and more at the critical places" },
   ogee: { level: "level at both ends", radius: "of radius" },
   arc: { line: "straight", radius: "an arc by radius", centre: "an arc by centre" },

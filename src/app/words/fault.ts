@@ -17,7 +17,7 @@ export function faultSentence(fault: Fault, format: Format, quantity: Quantity =
     case "failed":
       return words.message.failed;
     case "problem":
-      return problemSentence(fault.problem, (value) => shown(value, quantityOf(fault.problem.field), format));
+      return problemSentence(fault.problem, (value) => shown(value, quantityOf(fault.problem.field), format), format.trade);
   }
 }
 

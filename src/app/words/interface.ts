@@ -1,3 +1,5 @@
+import { capital, type TradeWords } from "../../drawing/tradeWords";
+
 // The words of the screen: header, board, rod, files, print, settings, banners.
 
 export const words = {
@@ -21,20 +23,20 @@ export const words = {
   clauseVerbs: (name: string) => `${name}, more: move, copy, switch off, remove`,
 
   board: "Board",
-  boardTitle: (title: string) => `${title}: front, top and side view and flat pattern`,
-  boardDescription: "Point at a station to see its element in every view; the table under the board has every figure.",
+  boardTitle: (title: string, { threeViews, pattern }: TradeWords) => `${title}: ${threeViews} and ${pattern}`,
+  boardDescription: ({ element }: TradeWords) => `Point at a station to see its ${element} in every view; the table under the board has every figure.`,
   stationKeys: "Arrow keys move from station to station.",
 
-  rod: "Girth rod",
+  rod: ({ girth }: TradeWords) => `${capital(girth)} rod`,
   rodHelp: "Sweep along the rod to take a station in hand.",
   table: {
     caption: "Station table",
     station: "Station",
     angle: "From the front",
-    girth: "Along the girth",
+    girth: ({ along }: TradeWords) => along,
     top: { upright: "Top", lying: "Right end" },
     bottom: { upright: "Bottom", lying: "Left end" },
-    length: "Element",
+    length: ({ element }: TradeWords) => capital(element),
     from: "Opening from",
     to: "Opening to",
     none: "—",
@@ -45,12 +47,11 @@ export const words = {
     station: (label: string) => `Station ${label}`,
     between: (before: string, after: string) => `Between ${before} and ${after}`,
     angle: (angle: string) => `${angle} from the front`,
-    girth: (girth: string) => `girth ${girth}`,
+    girth: (girth: string, of: TradeWords) => `${of.girth} ${girth}`,
     length: (length: string) => `true length ${length}`,
     from: (bottom: string, top: string) => `${bottom} to ${top}`,
     none: "nothing kept here",
   },
-  rodEnd: "girth",
 
   message: {
     unreadableAutosave: "The job kept in this browser could not be read. It has been put aside, and a new one begun.",

@@ -1,3 +1,5 @@
+import { capital, type TradeWords } from "../../drawing/tradeWords";
+
 // The words of what is worked out after the first drawing: how well the stations serve, the pattern measured, the table taken along.
 
 export const measuredWords = {
@@ -18,8 +20,8 @@ export const measuredWords = {
   },
 
   proof: {
-    title: "Flat pattern measured against the pipe",
-    girth: "Girth",
+    title: ({ pattern }: TradeWords) => `${capital(pattern)} measured against the pipe`,
+    girth: ({ girth }: TradeWords) => capital(girth),
     chords: "Chord steps",
     short: (loss: string, percent: string) => `${loss} short (${percent} %)`,
     area: "Area",

@@ -1,3 +1,5 @@
+import type { TradeWords } from "../../drawing/tradeWords";
+
 // The words of the panels, loaded with them.
 
 export const panelWords = {
@@ -44,10 +46,13 @@ export const panelWords = {
     projection: "Projection",
     first: "first angle",
     third: "third angle",
+    words: "Words",
+    wordings: ({ girth, views, pattern, element }: TradeWords) => [girth, views.front, views.top, pattern, element].join(", "),
     theme: "Light",
     auto: "as the device",
     light: "paper",
     dark: "slate",
+    contrast: "high contrast",
     lettering: "Lettering of the board",
     letterings: ["usual", "larger", "largest"],
   },

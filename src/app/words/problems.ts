@@ -1,4 +1,5 @@
 import type { ParsedQuantity, Problem } from "../../core/index";
+import type { TradeWords } from "../../drawing/tradeWords";
 
 // What is said about bad input: one sentence a problem, in the words of the person who typed it.
 
@@ -6,7 +7,7 @@ import type { ParsedQuantity, Problem } from "../../core/index";
 export type ShowValue = (value: number) => string;
 
 /** The sentence for this problem. `show` writes lengths and angles as the fields do. */
-export function problemSentence(problem: Problem, show: ShowValue): string {
+export function problemSentence(problem: Problem, show: ShowValue, trade: TradeWords): string {
   const { code, min, max, detail } = problem;
   switch (code) {
     case "not-a-job":
@@ -60,17 +61,17 @@ export function problemSentence(problem: Problem, show: ShowValue): string {
     case "separate-pieces":
       return "The pipe falls into separate pieces; all of them are drawn.";
     case "open-round":
-      return "No place on the girth is whole from end to end: the pipe is cut open round.";
+      return `No place on the ${trade.girth} is whole from end to end: the pipe is cut open round.`;
     case "thick-for-diameter":
-      return "The sheet is thick for so small a diameter: prove the girth on scrap first.";
+      return `The sheet is thick for so small a diameter: prove the ${trade.girth} on scrap first.`;
     case "allowance-crosses-itself":
-      return `The edge is too hollow for this width${place(detail, show)}: it would cross itself. It is left off.`;
+      return `The edge is too hollow for this width${place(detail, show, trade)}: it would cross itself. It is left off.`;
     case "allowance-too-wide":
-      return `The edge is too short for this width and its two notches${place(detail, show)}. It is left off.`;
+      return `The edge is too short for this width and its two notches${place(detail, show, trade)}. It is left off.`;
     case "allowance-meets-outline":
-      return `What is added here would run into another edge${place(detail, show)}. It is left off.`;
+      return `What is added here would run into another edge${place(detail, show, trade)}. It is left off.`;
     case "gap-too-wide":
-      return `The root gap would take a whole stretch of the pattern${place(detail, show)}. It is left off.`;
+      return `The root gap would take a whole stretch of the pattern${place(detail, show, trade)}. It is left off.`;
     case "plate-not-flat":
       return "This end is not one flat cut: no plate closes it.";
     case "plate-gap-too-wide":
@@ -79,9 +80,9 @@ export function problemSentence(problem: Problem, show: ShowValue): string {
 }
 
 /** Where on the pattern, when the problem says so. */
-function place(detail: Problem["detail"], show: ShowValue): string {
+function place(detail: Problem["detail"], show: ShowValue, trade: TradeWords): string {
   if (detail?.girth === undefined || detail.height === undefined) return "";
-  return `, ${show(Number(detail.girth))} along the girth and ${show(Number(detail.height))} up`;
+  return `, ${show(Number(detail.girth))} along the ${trade.girth} and ${show(Number(detail.height))} up`;
 }
 
 type QuantityReason = Extract<ParsedQuantity, { ok: false }>["reason"];

@@ -14,7 +14,7 @@ describe("betweenText", () => {
     if (!station) throw new Error("no station");
     const text = betweenText(piece, station.girth + 5, format);
     expect(text).toMatch(/^Between 3 and 4 · /);
-    expect(text).toContain(`girth ${format.length(station.girth + 5)}`);
+    expect(text).toContain(`stretch-out ${format.length(station.girth + 5)}`);
     expect(text).not.toContain(format.length(station.top ?? 0));
   });
 

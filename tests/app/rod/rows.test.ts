@@ -11,9 +11,9 @@ const rowsOf = (...args: Parameters<typeof pipeWith>) => {
 
 test("rodRows gives direction, girth, both ends and length of every station", () => {
   const rows = rowsOf([slant]);
-  expect(Object.keys(rows)).toEqual(["From the front", "Along the girth", "Top", "Bottom", "Element"]);
-  expect(rows["Along the girth"]?.slice(0, 2)).toEqual(["0", "17.67"]);
-  expect(rows["Along the girth"]?.at(-1)).toBe("282.74");
+  expect(Object.keys(rows)).toEqual(["From the front", "Stretch-out", "Top", "Bottom", "Element"]);
+  expect(rows["Stretch-out"]?.slice(0, 2)).toEqual(["0", "17.67"]);
+  expect(rows["Stretch-out"]?.at(-1)).toBe("282.74");
   expect(rows.Top?.[8]).toBe("220");
 });
 

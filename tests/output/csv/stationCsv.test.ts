@@ -10,7 +10,7 @@ const DOT = { separator: ",", decimal: ".", places: 2 } as const;
 describe("stationCsv", () => {
   it("has one row a station, the seam's number first and last", () => {
     const [headings, ...stations] = rows(stationCsv(developedPipe(pipeJob({ diameter: 100, length: 80, stations: 4 })), DOT));
-    expect(headings).toEqual(["station", "direction °", "girth mm", "bottom mm", "top mm", "length mm"]);
+    expect(headings).toEqual(["station", "direction °", "stretch-out mm", "bottom mm", "top mm", "length mm"]);
     expect(stations).toEqual([
       ["0", "0.00", "0.00", "0.00", "80.00", "80.00"], ["1", "90.00", "78.54", "0.00", "80.00", "80.00"], ["2", "180.00", "157.08", "0.00", "80.00", "80.00"],
       ["3", "270.00", "235.62", "0.00", "80.00", "80.00"], ["0", "0.00", "314.16", "0.00", "80.00", "80.00"],

@@ -45,7 +45,7 @@ export function BoardFoot({ board, paper }: Props) {
         </div>
         <div role="group" aria-label={boardWords.moving}>
           {views.map((view) => (
-            <Verb key={view} word={boardWords.views[view]} label={boardWords.toView(boardWords.views[view])} act={() => lookAt(view)} />
+            <Verb key={view} word={format.trade.short[view]} label={boardWords.toView(format.trade.short[view])} act={() => lookAt(view)} />
           ))}
         </div>
         <ProjectedChoice />

@@ -1,3 +1,4 @@
+import { useFormat } from "../../quantity/useFormat";
 import { setFine, useBetween } from "../../store/between";
 import { selectStation } from "../../store/select";
 import { useApp } from "../../store/store";
@@ -12,6 +13,7 @@ export function ProjectedChoice() {
   const kept = useProjected((state) => state.kept);
   const station = useApp(selectStation);
   const fine = useBetween((between) => between.fine);
+  const { trade } = useFormat();
   const isKept = station !== null && kept.includes(station);
   return (
     <>
@@ -28,7 +30,7 @@ export function ProjectedChoice() {
       <button type="button" className="verb" disabled={station === null} onClick={() => station !== null && toggleKept(station)}>
         {isKept ? boardWords.letGo : boardWords.keep}
       </button>
-      <button type="button" className="verb" aria-pressed={fine} title={boardWords.betweenHelp} onClick={() => setFine(!fine)}>
+      <button type="button" className="verb" aria-pressed={fine} title={boardWords.betweenHelp(trade)} onClick={() => setFine(!fine)}>
         {boardWords.between}
       </button>
     </>
