@@ -3,7 +3,7 @@ import { chromium } from "@playwright/test";
 import { build, preview } from "vite";
 import { browserForTests } from "./browser.mjs";
 
-/** Builds the app, opens it in a window of 1440 by 900, calls `work(page)`, and puts everything away again. */
+/** Builds the app, opens it in a window of 1440 by 900, calls `work(page, address)`, and puts everything away again. */
 export async function withApp(work) {
   const { path, found } = browserForTests();
   console.log(`browser: ${path}, ${found}`);
@@ -13,10 +13,12 @@ export async function withApp(work) {
   const quiet = ["--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
   const browser = await chromium.launch({ executablePath: path, args: [...asRoot, ...quiet] });
   try {
-    const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: "reduce", colorScheme: "light", locale: "en-GB" });
-    await page.goto(server.resolvedUrls.local[0], { waitUntil: "networkidle" });
+    const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, reducedMotion: "reduce", colorScheme: "light", locale: "en-GB" });
+    const page = await context.newPage();
+    const [address] = server.resolvedUrls.local;
+    await page.goto(address, { waitUntil: "networkidle" });
     await page.evaluate(() => document.fonts.ready.then(() => undefined));
-    await work(page);
+    await work(page, address);
   } finally {
     await browser.close();
     await server.close();
