@@ -9,6 +9,7 @@ import { type Figures, METRIC } from "./figures";
 import { LETTERING, textWidth } from "./lettering";
 import { type Metrics, metricsFor } from "./metrics";
 import { moveItem } from "./moveItem";
+import type { PatternAllowances } from "./patternAllowances";
 import { patternBlock } from "./patternBlock";
 import type { Place } from "./place";
 import { principalDimensions } from "./principalDimensions";
@@ -30,6 +31,8 @@ export interface BoardOptions {
   readonly piece?: number;
   /** "projection" keeps the pattern in projection however small the drawing gets; "best" (unless given) lets it stand apart. */
   readonly arrangement?: "best" | "projection";
+  /** What the shop adds to the pattern of each piece, to be shown on it. */
+  readonly allowances?: readonly PatternAllowances[] | null;
   /** Drawn at this scale and in this arrangement, whatever the window: a board that is looked at more closely. */
   readonly at?: Pick<Board, "scale" | "arrangement">;
   /** Keeps the scale and the places of the blocks of this board, though the drawing may leave the window: while something is dragged. */
@@ -67,7 +70,8 @@ export function board(development: Development, options: BoardOptions): Board {
   const { width, height, lettering = LETTERING, words = ENGLISH, figures = METRIC, arrangement = "best" } = options;
   if (!(width > 0 && height > 0)) throw new RangeError(`invalid window: ${width} × ${height}`);
   const metrics = metricsFor(lettering);
-  const { draw, piece, views } = drawer(development, options.piece ?? 0, metrics, figures, words);
+  const index = options.piece ?? 0;
+  const { draw, piece, views } = drawer(development, index, options.allowances?.[index] ?? null, metrics, figures, words);
   if (options.hold) return { lettering, views, ...settled(heldAs(options.hold, draw), { x: 0, y: 0 }, piece) };
   const window = { width: width - 2 * MARGIN * lettering, height: height - 2 * MARGIN * lettering };
   const stand = { attitude: piece.form.attitude, projection: development.job.drawing.projection, between: metrics.between };
@@ -91,7 +95,7 @@ function leastScale({ form: { radius, girth } }: Piece, { lettering, gap }: Metr
 }
 
 /** Everything that does not depend on the scale is worked out once. */
-function drawer(development: Development, index: number, metrics: Metrics, figures: Figures, words: DrawingWords) {
+function drawer(development: Development, index: number, added: PatternAllowances | null, metrics: Metrics, figures: Figures, words: DrawingWords) {
   const piece = development.pieces[index];
   if (!piece) throw new RangeError(`no piece ${index} among ${development.pieces.length}`);
   const { job } = development;
@@ -104,7 +108,7 @@ function drawer(development: Development, index: number, metrics: Metrics, figur
   const plans = { front: plan("front"), top: plan("top"), side: plan("side") };
   const draw: Draw = (scale) => {
     const block = (name: ViewName) => viewBlock(plans[name], placeFor(name, piece, { x: 0, y: 0 }, scale), metrics, figures);
-    const pattern = patternBlock(piece, job.development.face, placeFor("pattern", piece, { x: 0, y: 0 }, scale), metrics, figures, words);
+    const pattern = patternBlock(piece, job.development.face, placeFor("pattern", piece, { x: 0, y: 0 }, scale), metrics, figures, words, added);
     return { front: block("front"), top: block("top"), side: block("side"), pattern };
   };
   return { draw, piece, views };

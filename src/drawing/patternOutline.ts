@@ -1,20 +1,20 @@
 // The loops of a pattern on the sheet.
 
-import type { Loop, Piece, Segment } from "../core/index";
+import type { Loop, Segment } from "../core/index";
 import type { PathItem } from "./display";
 import { type Place, segmentOnSheet } from "./place";
 import { refOf } from "./viewGeometry";
 
 /** Whole closed loops, as a cutter wants them. */
-export function patternLoops(piece: Piece, place: Place): PathItem[] {
-  return piece.pattern.loops.map(({ kind, segments }) => ({
+export function patternLoops(loops: readonly Loop[], place: Place): PathItem[] {
+  return loops.map(({ kind, segments }) => ({
     kind: "path", pen: kind, closed: true, segments: segments.map((segment) => segmentOnSheet(place, segment)),
   }));
 }
 
 /** The loops in stretches of one feature each, so that each feature can light up. */
-export function patternEdges(piece: Piece, place: Place): PathItem[] {
-  return piece.pattern.loops.flatMap((loop) => stretchesOf(loop).map(({ ref, segments, closed }): PathItem => ({
+export function patternEdges(loops: readonly Loop[], place: Place): PathItem[] {
+  return loops.flatMap((loop) => stretchesOf(loop).map(({ ref, segments, closed }): PathItem => ({
     kind: "path", pen: loop.kind, closed, ref, segments: segments.map((segment) => segmentOnSheet(place, segment)),
   })));
 }

@@ -48,10 +48,10 @@ const AS_IT_IS: Place = { origin: { x: 0, y: 0 }, scale: 1, turn: 0 };
 export function pictorialSheet(piece: Piece, projection: "first" | "third"): PictorialSheet {
   const { girth } = piece.form;
   const chain = (segments: readonly Segment[]) => stepped(flattenSegments(segments, TOLERANCE * girth), girth / CHORDS);
-  const loops = patternLoops(piece, AS_IT_IS).map(({ segments }) => chain(segments).slice(0, -1));
+  const loops = patternLoops(piece.pattern.loops, AS_IT_IS).map(({ segments }) => chain(segments).slice(0, -1));
   return {
     piece, loops, room: roomFor(piece, projection, loops.flat()),
-    edges: patternEdges(piece, AS_IT_IS).map(({ segments, ref }) => ({ points: chain(segments), ref: ref ?? { clause: "part" } })),
+    edges: patternEdges(piece.pattern.loops, AS_IT_IS).map(({ segments, ref }) => ({ points: chain(segments), ref: ref ?? { clause: "part" } })),
     elements: piece.stations.map(({ girth: at, mark, label, before, after }, station) => ({
       station, girth: at, kept: unionOf([...before, ...after]), division: mark === "even" ? Number(label) : null,
     })),

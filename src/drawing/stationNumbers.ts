@@ -1,7 +1,7 @@
 // The numbers of the stations along both ends of a pattern: in a row along the stretch-out line, and riding over the far edge
-// clear of it. The two numbers of the seam stand outside its corners.
+// clear of it. The two numbers of the seam stand outside its corners. What is added beyond the net edges is kept clear of too.
 
-import { type Piece, type Station, type Vec2, flattenSegments } from "../core/index";
+import { type Loop, type Piece, type Station, type Vec2, flattenSegments } from "../core/index";
 import { boxesOverlap, growBox } from "./box";
 import type { TextItem } from "./display";
 import { type Outlines, reachWithin } from "./envelope";
@@ -14,9 +14,9 @@ import { thinned } from "./thinning";
 /** Straightness of the outline for finding clear places, sheet mm. */
 const COARSE = 0.05;
 
-/** Number items over the top of the pattern, where an element is kept, and under the stretch-out line. */
-export function stationNumbers(piece: Piece, place: Place, metrics: Metrics): TextItem[] {
-  const outlines = patternLoops(piece, place).filter(({ pen }) => pen === "outline").map(({ segments }) => flattenSegments(segments, COARSE));
+/** Number items over the top of the loops (those of the pattern, or the lines it is cut along), where an element is kept, and under the stretch-out line. */
+export function stationNumbers(piece: Piece, loops: readonly Loop[], place: Place, metrics: Metrics): TextItem[] {
+  const outlines = patternLoops(loops, place).filter(({ pen }) => pen === "outline").map(({ segments }) => flattenSegments(segments, COARSE));
   return ([1, -1] as const).flatMap((end) => alongEnd(piece, place, metrics, outlines, end));
 }
 
@@ -54,8 +54,8 @@ function numberOf(piece: Piece, index: number, place: Place, metrics: Metrics, o
   const outside = index === 0 ? -1 : station.mark === "closing" ? 1 : 0;
   const middle = across(foot) + (upright ? 1 : -1) * outside * (half + gap);
   const strip = [middle - half - gap / 2, middle + half + gap / 2] as const;
-  const reach = end > 0 ? reachWithin(outlines, across, along, strip) : along(onSheet(place, { x: 0, y: 0 }));
-  const edge = (end > 0 ? Math.max(reach ?? along(foot), along(foot)) : (reach ?? 0)) + end * (gap + row * (lettering + gap));
+  const base = Math.min(along(onSheet(place, { x: 0, y: 0 })), ...outlines.flat().map(along));
+  const edge = (end > 0 ? Math.max(reachWithin(outlines, across, along, strip) ?? -Infinity, along(foot)) : base) + end * (gap + row * (lettering + gap));
   return {
     kind: "text", pen: "lettering", text: station.label, height: lettering, turn: 0, ref: { clause: "stations", station: index },
     align: upright ? "middle" : end > 0 ? "start" : "end",

@@ -74,5 +74,5 @@ function coverPage({ piece, words, sentences, inches }: Template, tiles: readonl
       at: point((window.left + window.right) / 2, (window.bottom + window.top) / 2),
     },
   ]);
-  return { name: "cover", width, height, items: [...items, ...patternLoops(piece, { origin, scale, turn: 0 }), ...map] };
+  return { name: "cover", width, height, items: [...items, ...patternLoops(piece.pattern.loops, { origin, scale, turn: 0 }), ...map] };
 }

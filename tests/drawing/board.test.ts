@@ -1,12 +1,9 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { type Development, develop } from "../../src/core/index";
-import { type Board, board } from "../../src/drawing/board";
-import { boundsOfItem } from "../../src/drawing/bounds";
-import { boxesOverlap, growBox } from "../../src/drawing/box";
-import { clearSpace } from "../../src/drawing/clearSpace";
-import type { Item, TextItem } from "../../src/drawing/display";
+import { board } from "../../src/drawing/board";
 import { onSheet } from "../../src/drawing/place";
+import { collisions, textsOf as texts } from "../support/collisions";
 import { developed } from "../support/developed";
 import { randomCases } from "../support/lawCase";
 import { openingCut, pipeJob, planeCut } from "../support/pipeJob";
@@ -22,26 +19,6 @@ const vent = (attitude: "upright" | "lying", projection: "first" | "third"): Dev
   const job = pipeJob({ diameter: 90, length: 200, attitude, cuts: [planeCut({ angle: 30, direction: 180, height: 150 }), openingCut({ shape: "round", diameter: 30 }, { direction: 270, height: 60 })] });
   return developed({ ...job, drawing: { projection } });
 };
-
-const texts = (items: readonly Item[]) => items.filter((item): item is TextItem => item.kind === "text");
-
-/** Pairs of a figure and something that runs into it, as words. */
-function collisions({ items }: Board): string[] {
-  const figures = texts(items);
-  const found: string[] = [];
-  const others = items.filter(({ kind }) => kind !== "text").map((item) => {
-    const space = clearSpace(0);
-    space.take([item]);
-    return { item, space };
-  });
-  figures.forEach((figure, i) => {
-    const box = growBox(boundsOfItem(figure), -0.05);
-    for (const other of figures.slice(i + 1)) if (boxesOverlap(box, boundsOfItem(other))) found.push(`${figure.text} / ${other.text}`);
-    if (figure.clear) return;
-    for (const { item, space } of others) if (!space.isFree(box)) found.push(`${figure.text} / ${"pen" in item ? item.pen : item.kind}`);
-  });
-  return found;
-}
 
 describe("board", () => {
   it("keeps inside windows of any shape that are large enough, and fills one side of them", () => {
@@ -67,9 +44,9 @@ describe("board", () => {
 
   it("lets no figure touch another or any line, on the examples and on random pipes", () => {
     for (const { name, development } of examples) {
-      for (const [width, height] of [[320, 200], [160, 260]] as const) expect(collisions(board(development, { width, height })), name).toEqual([]);
+      for (const [width, height] of [[320, 200], [160, 260]] as const) expect(collisions(board(development, { width, height }).items), name).toEqual([]);
     }
-    for (const { name, development } of randomCases(60)) expect(collisions(board(development, { width: 320, height: 200 })), name).toEqual([]);
+    for (const { name, development } of randomCases(60)) expect(collisions(board(development, { width: 320, height: 200 }).items), name).toEqual([]);
   });
 
   it("stands the pattern of an upright pipe at the heights of the front and side view", () => {

@@ -1,5 +1,8 @@
 import { fabricate, type Development } from "../../src/core/index";
 import { blankDrawing } from "../../src/drawing/blank/blankDrawing";
+import { board } from "../../src/drawing/board";
+import { METRIC } from "../../src/drawing/figures";
+import { patternAllowances } from "../../src/drawing/patternAllowances";
 import { plateDrawing } from "../../src/drawing/blank/plateDrawing";
 import { boundsOf } from "../../src/drawing/bounds";
 import { growBox } from "../../src/drawing/box";
@@ -37,6 +40,17 @@ function plateCase(name: string, end: "top" | "bottom", development: () => Devel
   };
 }
 
+function boardCase(name: string, window: { width: number; height: number }, pipe: PipeDescription): GoldenCase {
+  return {
+    name,
+    draw: () => {
+      const development = developed(pipeJob(pipe));
+      const { items } = board(development, { ...window, allowances: patternAllowances(development, METRIC) });
+      return svgDocument(items, { box: { left: 0, right: window.width, bottom: 0, top: window.height }, title: name });
+    },
+  };
+}
+
 const slanted = planeCut({ angle: 35, direction: 180, height: 150 });
 const hatch = openingCut({ shape: "round", diameter: 40 }, { direction: 270, height: 70 });
 const closed = () => developed(pipeJob({
@@ -44,11 +58,15 @@ const closed = () => developed(pipeJob({
   fabrication: { plates: { top: { fit: "outside", gap: 0 }, bottom: { fit: "inside", gap: 1.5 } } },
 }));
 
+const allRound = {
+  seam: { kind: "grooved", width: 6, share: 1 / 3 }, edges: { top: { kind: "flange", width: 12, slits: 20 }, bottom: { kind: "hem", width: 6 } },
+} as const;
+
 export const BLANK_CASES: readonly GoldenCase[] = [
   pieceCase("blank, plain", { diameter: 90, length: 220, thickness: 1, basis: "outside", cuts: [planeCut({ angle: 35, direction: 180, height: 150 }), hatch], stations: 16, seam: { at: "shortest" }, face: "inside" }),
   pieceCase("blank with a grooved seam, a hem, and a slit flange on a slant", {
     diameter: 120, length: 240, thickness: 0.8, cuts: [slanted], stations: 24, seam: { at: "shortest" }, face: "inside",
-    fabrication: { seam: { kind: "grooved", width: 6, share: 1 / 3 }, edges: { top: { kind: "flange", width: 12, slits: 20 }, bottom: { kind: "hem", width: 6 } } },
+    fabrication: allRound,
   }),
   pieceCase("blank with a wired edge over a hollow", {
     diameter: 100, length: 160, thickness: 0.8, cuts: [shapedCut({ shape: "hollow", radius: 70, centre: 0, height: 100 })], face: "inside",
@@ -64,4 +82,10 @@ export const BLANK_CASES: readonly GoldenCase[] = [
   }),
   plateCase("end plate of a slanted end", "top", closed),
   plateCase("end plate of a square end", "bottom", closed),
+  boardCase("board with allowances", { width: 320, height: 200 }, {
+    diameter: 120, length: 240, thickness: 0.8, cuts: [slanted, hatch], seam: { at: "shortest" }, face: "inside", fabrication: allRound,
+  }),
+  boardCase("board with allowances, lying, the opposite hand", { width: 320, height: 200 }, {
+    diameter: 120, length: 240, attitude: "lying", cuts: [planeCut({ angle: 35, direction: 60, height: 150 })], fabrication: { ...allRound, hand: "opposite" },
+  }),
 ];

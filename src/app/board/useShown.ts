@@ -7,6 +7,7 @@ import type { Format } from "../quantity/format";
 import type { Size } from "../screen/useSize";
 import { useSettings } from "../store/settings";
 import { useHeldShown } from "./heldShown";
+import { useAllowances } from "./allowances";
 import { useCamera, type Shown } from "./camera";
 import { pxPerMm } from "./pxPerMm";
 import { mmPerPx, viewKept, viewOf } from "./view";
@@ -16,7 +17,9 @@ export function useShown(size: Size, development: Development, format: Format): 
   const camera = useCamera((state) => state.camera);
   const lettering = useSettings((settings) => settings.lettering);
   const px = pxPerMm(size.width, size.height) * lettering;
-  const options = useMemo(() => ({ width: size.width / px, height: size.height / px, figures: format, words: drawingWords(format.trade) }), [size, px, format]);
+  const allowancesOf = useAllowances((state) => state.of);
+  const allowances = useMemo(() => allowancesOf?.(development, format) ?? null, [allowancesOf, development, format]);
+  const options = useMemo(() => ({ width: size.width / px, height: size.height / px, figures: format, words: drawingWords(format.trade), allowances }), [size, px, format, allowances]);
   const held = useHeldShown((state) => state.held);
   const fit = useMemo(() => held?.fit ?? board(development, options), [development, options, held]);
   const zoom = camera?.zoom ?? 1;

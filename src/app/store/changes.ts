@@ -1,4 +1,6 @@
 import { defaultJob, type Development, type Job } from "../../core/index";
+import { patternAllowances } from "../../drawing/patternAllowances";
+import { useAllowances } from "../board/allowances";
 import { words } from "../words/interface";
 import { attempt, make, type Change, type Fault } from "./attempt";
 import { createAutosave } from "./autosave";
@@ -23,6 +25,7 @@ let history = createHistory(useApp.getState().development.job);
 
 /** Begins the life of this page: with the work kept for it on the board, if it is to be taken up. */
 export function begin(takeUp: boolean): void {
+  useAllowances.setState({ of: patternAllowances });
   if (takeUp) takeUpKept();
   window.addEventListener("pagehide", leave);
   document.addEventListener("visibilitychange", () => {

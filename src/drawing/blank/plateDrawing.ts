@@ -1,4 +1,4 @@
-// An end plate at full size: its cut line, the two axes, where its high side is, how it is seen.
+// An end plate at full size: its cut line, its centre and the ends of its axes, where its high side is, how it is seen.
 
 import type { EndPlate, Vec2 } from "../../core/index";
 import { boundsOf } from "../bounds";
@@ -14,29 +14,36 @@ import { contourItems } from "./cutLines";
 /** Words keep this many mm from lines. */
 const CLEAR = 0.4;
 
+/** Half the cross at the centre, mm; the ends of the axes as a share of the plate's size. */
+const CROSS = 3, AXIS = 0.1;
+
 /** Pitch of lines, length of the arrow to the high side, in lettering heights. */
 const PITCH = 1.7, ARROW = 3;
 
 /** The plate in its own plane's millimetres, seen from above, its high side up. Words without room are left out. */
 export function plateDrawing(plate: EndPlate, { figures = METRIC, words = ENGLISH_BLANK, lettering = LETTERING }: BlankOptions = {}): Item[] {
   const { contour, shape, gap, blank: { from, to, width, height } } = plate;
-  const lines = [...contourItems([contour]), ...axes(from, to)];
+  const lines = [...contourItems([contour]), ...axes(from, to, shape === "disc" ? 0 : AXIS)];
   const space = clearSpace(CLEAR);
   space.take(lines);
   const size = shape === "disc" ? `⌀${figures.length(width)}` : `${figures.length(width)} × ${figures.length(height)}`;
   const sentences = [plate.name, size, ...(gap > 0 ? [`${words.gap} ${figures.length(gap)}`] : []), words.seenFromAbove];
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-  const places = [1, 0.7, 1.3, 0.4, 1.6].flatMap((along) => [-1, 1].map((side) => ({ x: middle.x + (side * width) / 4, y: middle.y - (along * height) / 5 })));
+  const places = [-1, -1.4, -0.6, 1, 1.4, 0.6, 0].map((along) => ({ x: middle.x, y: middle.y + (along * height) / 4 }));
   const about = placed(places.map((place) => block(sentences, place, lettering)), space);
-  const highs = [1, 0.8, 1.2, 0.5].map((along) => ({ x: middle.x + width / 6, y: middle.y + (along * height) / 4 }));
+  const highs = [1, 0.7, 0.4].map((along) => ({ x: middle.x, y: middle.y + (along * height) / 4 }));
   return [...lines, ...about, ...(shape === "disc" ? [] : placed(highs.map((place) => highSide(words.highSide, place, lettering)), space))];
 }
 
-/** Both axes through the pipe's own, where the plate reaches it. */
-function axes(from: Vec2, to: Vec2): Item[] {
+/** A cross at the pipe's axis, and the ends of the plate's own axes (`share` of its size long), where the plate reaches them. */
+function axes(from: Vec2, to: Vec2, share: number): Item[] {
+  if (from.y >= 0 || to.y <= 0 || from.x >= 0 || to.x <= 0) return [];
+  const [across, up] = [share * (to.x - from.x), share * (to.y - from.y)];
+  const stretches = [[-CROSS, CROSS], ...(share > 0 ? [[from.x, from.x + across], [to.x - across, to.x]] : [])];
+  const rising = [[-CROSS, CROSS], ...(share > 0 ? [[from.y, from.y + up], [to.y - up, to.y]] : [])];
   return [
-    ...(from.y < 0 && to.y > 0 ? [stroke("centre line", { x: from.x, y: 0 }, { x: to.x, y: 0 })] : []),
-    ...(from.x < 0 && to.x > 0 ? [stroke("centre line", { x: 0, y: from.y }, { x: 0, y: to.y })] : []),
+    ...stretches.map(([a = 0, b = 0]) => stroke("centre line", { x: a, y: 0 }, { x: b, y: 0 })),
+    ...rising.map(([a = 0, b = 0]) => stroke("centre line", { x: 0, y: a }, { x: 0, y: b })),
   ];
 }
 

@@ -1,0 +1,30 @@
+import { describe, expect, it } from "vitest";
+import { pathArea } from "../../../src/core/index";
+import { plateDrawing } from "../../../src/drawing/blank/plateDrawing";
+import { shopPipe, slope } from "../../core/fabricate/pieces";
+import { collisions, textsOf } from "../../support/collisions";
+import { expectClose } from "../../support/approximate";
+import { randomShop } from "../../support/randomShop";
+
+const plates = { top: { fit: "mean", gap: 0 }, bottom: { fit: "inside", gap: 1 } } as const;
+const [ellipse, disc] = shopPipe({ plates }, [slope]).plates;
+const words = (plate: NonNullable<typeof disc>) => textsOf(plateDrawing(plate)).map(({ text }) => text);
+
+describe("plateDrawing", () => {
+  it("draws an ellipse by its axes, with its high side", () => {
+    // Semi-axes r and r / cos 45°.
+    expect(words(ellipse!)).toEqual(expect.arrayContaining(["100 × 141.42", "high side", "seen from above"]));
+  });
+  it("draws a disc by its diameter less the gap, with no side higher than another", () => {
+    expect(words(disc!)).toEqual(expect.arrayContaining(["⌀96", "gap 1"]));
+    expect(words(disc!)).not.toContain("high side");
+    const [cut] = plateDrawing(disc!);
+    expectClose(cut?.kind === "path" ? pathArea(cut.segments) : NaN, Math.PI * 48 ** 2, 1e-6);
+  });
+  it("lets no word touch another or any line", () => {
+    for (const plate of [ellipse!, disc!]) expect(collisions(plateDrawing(plate))).toEqual([]);
+    for (const { name, fabrication } of randomShop(0, 25)) {
+      for (const plate of fabrication.plates) expect(collisions(plateDrawing(plate)), name).toEqual([]);
+    }
+  });
+});
