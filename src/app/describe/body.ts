@@ -1,4 +1,4 @@
-import type { Job, PipePart } from "../../core/index";
+import type { Job, Material, PipePart } from "../../core/index";
 import { clauseWords, fieldWords, type PlaceWords } from "../words/clauses";
 import { optionsOf, text, type Token } from "./token";
 
@@ -34,11 +34,23 @@ export function bodyTokens(job: Job, place: PlaceWords): Token[] {
   ];
 }
 
-/** "Sheet [1] thick, marked out [inside up]." */
+/** "Sheet [0] thick, marked out [inside up].", or with a thickness "[Steel] sheet [1] thick, …"; a template to wrap round is outside up. */
 export function sheetTokens(job: Job): Token[] {
-  return [
-    text("Sheet "),
-    { kind: "number", key: "thickness", field: "part.thickness", quantity: "length", label: fieldWords.thickness, value: job.part.thickness, put: inPart((p, thickness) => ({ ...p, thickness })) },
+  const { material, purpose } = job.fabrication;
+  const named: Token[] = [
+    {
+      kind: "choice",
+      key: "material",
+      field: "fabrication.material",
+      label: fieldWords.material,
+      value: material,
+      options: optionsOf(clauseWords.material),
+      // A density of one's own was that of another material.
+      put: (of, value) => ({ ...of, fabrication: { ...of.fabrication, material: value as Material, density: null } }),
+    },
+    text(" sheet "),
+  ];
+  const face: Token[] = [
     text(" thick, marked out "),
     {
       kind: "choice",
@@ -47,9 +59,14 @@ export function sheetTokens(job: Job): Token[] {
       label: fieldWords.face,
       value: job.development.face,
       options: optionsOf(clauseWords.face),
-      put: (of, face) => ({ ...of, development: { ...of.development, face: face as Job["development"]["face"] } }),
+      put: (of, value) => ({ ...of, development: { ...of.development, face: value as Job["development"]["face"] } }),
     },
     text("."),
+  ];
+  return [
+    ...(job.part.thickness > 0 ? named : [text("Sheet ")]),
+    { kind: "number", key: "thickness", field: "part.thickness", quantity: "length", label: fieldWords.thickness, value: job.part.thickness, put: inPart((p, thickness) => ({ ...p, thickness })) },
+    ...(purpose === "wrap" ? [text(" thick.")] : face),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { Job } from "../../core/index";
+import type { Quantity } from "../quantity/format";
 
 // What a clause is made of: text to read, and numbers and choices edited where they stand.
 
@@ -13,7 +14,7 @@ export interface NumberToken {
   readonly key: string;
   /** The field's path in the job file, as problems name it. */
   readonly field: string;
-  readonly quantity: "length" | "angle" | "count";
+  readonly quantity: Quantity;
   readonly label: string;
   readonly value: number;
   /** The job with this number in it; the job itself when its place is gone. */
@@ -44,10 +45,10 @@ export interface BreakToken {
 
 export type Token = TextToken | NumberToken | ChoiceToken | BreakToken;
 
-export type ClausePart = "body" | "cut" | "sheet" | "seam" | "stations";
+export type ClausePart = "body" | "cut" | "sheet" | "seam" | "stations" | "shop";
 
 export interface Clause {
-  /** "part" for the body, "sheet", "seam", "stations", or "cut:" and the id of the cut. */
+  /** "part" for the body, "sheet", "seam", "stations", "cut:" and the id of the cut, or "shop:" and the field of what the shop adds. */
   readonly id: string;
   readonly part: ClausePart;
   readonly name: string;

@@ -1,5 +1,6 @@
 import { memo } from "react";
 import type { Problem } from "../../core/index";
+import type { ShopClause } from "../describe/shop/shopClauses";
 import type { Clause, Token } from "../describe/token";
 import { FaultSentence } from "../screen/FaultSentence";
 import { afterTouch } from "../screen/later";
@@ -9,10 +10,11 @@ import { ChoiceField } from "./ChoiceField";
 import { NumberField } from "./NumberField";
 
 const ClauseVerbs = afterTouch(async () => (await import("./ClauseVerbs")).ClauseVerbs);
+const ShopVerbs = afterTouch(async () => (await import("./ShopVerbs")).ShopVerbs);
 const StationVerbs = afterTouch(async () => (await import("./StationVerbs")).StationVerbs);
 
 /** One sentence of the description, tied to its part of the drawing. */
-export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: { clause: Clause; inHand: boolean; notices: readonly Problem[] }) {
+export const ClauseView = memo(function ClauseView({ clause, inHand, notices, found }: { clause: Clause; inHand: boolean; notices: readonly Problem[]; found?: string | undefined }) {
   const take = () => takeClause(clause.id);
   return (
     <li className="clause" data-clause={clause.id} data-in-hand={inHand || undefined} data-off={clause.on ? undefined : true} onFocus={take} onPointerEnter={take} onPointerLeave={() => takeClause(null)}>
@@ -23,6 +25,7 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: 
           ))}
           {!clause.on && <span className="off"> ({clauseWords.off})</span>}
         </p>
+        {found && <p className="found">{found}</p>}
         {notices.map((problem, i) => (
           <p key={i} className="notice">
             <FaultSentence fault={{ kind: "problem", problem }} />
@@ -30,6 +33,7 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices }: 
         ))}
         {clause.part === "cut" && <ClauseVerbs id={clause.id.replace(/^cut:/, "")} name={clause.name} />}
         {clause.part === "stations" && <StationVerbs />}
+        {clause.part === "shop" && <ShopVerbs id={clause.id.replace(/^shop:/, "") as ShopClause} name={clause.name} />}
       </div>
     </li>
   );

@@ -4,7 +4,8 @@ import { describe } from "../describe/describe";
 import { cutWords, type CutWord } from "../describe/cutWords";
 import type { Clause } from "../describe/token";
 import { useFormat } from "../quantity/useFormat";
-import { afterTouch } from "../screen/later";
+import { afterTouch, later } from "../screen/later";
+import { useTouch } from "../screen/touch";
 import { selectClause, selectJob, selectNotices, selectSpelled } from "../store/select";
 import { changing, sayNotFetched } from "../store/changing";
 import { useApp } from "../store/store";
@@ -14,6 +15,7 @@ import { ClauseView } from "./ClauseView";
 import { NoteField } from "./NoteField";
 import { VerbMenu } from "./VerbMenu";
 
+const ShopPart = later(async () => (await import("./ShopPart")).ShopPart);
 const ProofView = afterTouch(async () => (await import("./ProofView")).ProofView);
 
 const none: readonly Problem[] = [];
@@ -26,6 +28,9 @@ export function Description() {
   const notices = useNoticesByClause();
   const { trade } = useFormat();
   const clauses = useMemo(() => describe(job, spelled, trade), [job, spelled, trade]);
+  const touched = useTouch((state) => state.touched);
+  // Work taken up shows all it says at once.
+  const changed = useApp((state) => state.development !== useApp.getInitialState().development);
   const view = (clause: Clause) => <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={notices.get(clause.id) ?? none} />;
   const firstAfterCuts = clauses.findIndex((clause) => clause.part === "sheet");
   const verbs = cutWords.map((word) => ({ label: clauseWords.add[word], act: () => add(word) }));
@@ -34,6 +39,7 @@ export function Description() {
       <ul className="clauses">{clauses.slice(0, firstAfterCuts).map(view)}</ul>
       <VerbMenu className="add-cut" word={clauseWords.add.verb} verbs={verbs} />
       <ul className="clauses">{clauses.slice(firstAfterCuts).map(view)}</ul>
+      <div className="shop-part">{(touched || changed) && <ShopPart />}</div>
       <NoteField />
       <ProofView />
     </section>

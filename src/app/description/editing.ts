@@ -1,6 +1,6 @@
 import { parseQuantity } from "../../core/index";
 import type { NumberToken } from "../describe/token";
-import { stepOf, type Format } from "../quantity/format";
+import { kindOf, stepOf, type Format } from "../quantity/format";
 import type { Gesture } from "../store/history";
 import { commit } from "../store/changes";
 import { keepDraft } from "../store/store";
@@ -9,14 +9,14 @@ import { keepDraft } from "../store/store";
 
 /** Makes the change typed, or keeps the text with the reason when it is no quantity. */
 export function finishTyping(token: NumberToken, typed: string, format: Format): void {
-  const read = parseQuantity(typed, { units: format.units, kind: token.quantity });
+  const read = parseQuantity(typed, { units: format.units, kind: kindOf(token.quantity) });
   if (read.ok) commit(token.key, typed, (job) => token.put(job, read.value), token.label);
   else keepDraft(token.key, { text: typed, fault: { kind: "quantity", reason: read.reason }, change: null });
 }
 
 /** Steps the number typed, when it can be read; else the one in the job. */
 export function stepFrom(token: NumberToken, text: string, steps: number, format: Format, gesture: Gesture): void {
-  const read = parseQuantity(text, { units: format.units, kind: token.quantity });
+  const read = parseQuantity(text, { units: format.units, kind: kindOf(token.quantity) });
   stepTo(token, read.ok ? read.value : token.value, steps, format, gesture);
 }
 

@@ -1,10 +1,16 @@
-import { formatQuantity, type Job } from "../../core/index";
+import { formatQuantity, type Job, type QuantityKind } from "../../core/index";
 import { TRADE, type TradeWords } from "../../drawing/tradeWords";
 import type { Settings } from "../store/settings";
 
 // How lengths, angles and counts are written on this screen, and in whose words: units of the job, the rest from the settings.
 
-export type Quantity = "length" | "angle" | "count";
+/** A ratio is a number without a unit that need not be whole. */
+export type Quantity = "length" | "angle" | "count" | "ratio";
+
+/** What is typed for a quantity, as the core reads and writes it. */
+export function kindOf(quantity: Quantity): QuantityKind {
+  return quantity === "ratio" ? "count" : quantity;
+}
 
 export interface Format {
   readonly units: Job["units"];
@@ -34,7 +40,7 @@ export function formatOf(units: Job["units"], settings: Pick<Settings, "places" 
   const write = (value: number, quantity: Quantity, places: number, denominator: number): string => {
     if (!(Math.abs(value) < writable)) return value.toExponential(2);
     const fraction = quantity === "length" && units === "inch" && denominator > 0;
-    return formatQuantity(value, { units, kind: quantity, places, decimalMark, ...(fraction ? { style: "fraction", denominator } : {}) });
+    return formatQuantity(value, { units, kind: kindOf(quantity), places, decimalMark, ...(fraction ? { style: "fraction", denominator } : {}) });
   };
   const lengthPlaces = units === "inch" ? settings.places + 1 : settings.places;
   const figure = (value: number, quantity: Quantity) => write(value, quantity, quantity === "length" ? lengthPlaces : placesOfAngle, settings.denominator);
@@ -55,7 +61,8 @@ export function formatOf(units: Job["units"], settings: Pick<Settings, "places" 
   };
 }
 
-/** What one press of an arrow key adds: 1 mm, a sixteenth of an inch, one degree, one. */
+/** What one press of an arrow key adds: 1 mm, a sixteenth of an inch, one degree, one, a hundredth of a ratio. */
 export function stepOf(quantity: Quantity, units: Job["units"]): number {
+  if (quantity === "ratio") return 0.01;
   return quantity === "length" && units === "inch" ? mmPerInch / 16 : 1;
 }

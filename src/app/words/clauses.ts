@@ -42,6 +42,7 @@ export const clauseWords = {
   turn: { left: "left", right: "right" },
   rising: { left: "left", right: "right" },
   at: { axis: "on the axis" },
+  material: { steel: "Steel", galvanized: "Galvanized steel", stainless: "Stainless steel", aluminium: "Aluminium", copper: "Copper", brass: "Brass", zinc: "Zinc", lead: "Lead" },
   face: { inside: "inside up", outside: "outside up" },
   through: { near: "the near wall", both: "both walls" },
   seam: ({ element }: TradeWords) => ({ shortest: `shortest ${element}`, longest: `longest ${element}`, angle: "an angle" }),
@@ -80,6 +81,7 @@ export const clauseWords = {
     rectangle: "Rectangular opening",
     slot: "Slot",
   },
+  addShop: "Add a seam, an edge, a plate",
   verbs: {
     up: "Move up",
     down: "Move down",
@@ -102,6 +104,7 @@ export const fieldWords = {
   length: "Length of the pipe",
   attitude: "Attitude",
   thickness: "Sheet thickness",
+  material: "Material",
   face: "Face marked out",
   end: "Which end",
   angle: "Angle from square",

@@ -6,7 +6,8 @@ import { problemSentence, quantitySentence } from "./problems";
 /** What quantity stands at this path of a job file. */
 export function quantityOf(field: string): Quantity {
   if (/(angle|direction|turn|extra\.\d+)$/.test(field)) return "angle";
-  return /stations$/.test(field) ? "count" : "length";
+  if (/(kFactor|share)$/.test(field)) return "ratio";
+  return /(stations|density|quantity)$/.test(field) ? "count" : "length";
 }
 
 /** The sentence for what is wrong; `quantity` is that of the field typed into. */

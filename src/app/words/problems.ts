@@ -1,5 +1,6 @@
 import type { ParsedQuantity, Problem } from "../../core/index";
 import type { TradeWords } from "../../drawing/tradeWords";
+import type { Quantity } from "../quantity/format";
 
 // What is said about bad input: one sentence a problem, in the words of the person who typed it.
 
@@ -88,12 +89,12 @@ function place(detail: Problem["detail"], show: ShowValue, trade: TradeWords): s
 type QuantityReason = Extract<ParsedQuantity, { ok: false }>["reason"];
 
 /** What is said about text that is no quantity. */
-export function quantitySentence(reason: QuantityReason, kind: "length" | "angle" | "count"): string {
+export function quantitySentence(reason: QuantityReason, kind: Quantity): string {
   switch (reason) {
     case "empty":
       return "Type a number.";
     case "unit":
-      return kind === "angle" ? "An angle takes degrees only." : kind === "count" ? "A count takes no unit." : "This unit is not known: use mm, cm, m, in or ft.";
+      return kind === "angle" ? "An angle takes degrees only." : kind === "count" ? "A count takes no unit." : kind === "ratio" ? "A ratio takes no unit." : "This unit is not known: use mm, cm, m, in or ft.";
     case "not-finite":
       return "This has no finite result.";
     case "ambiguous":

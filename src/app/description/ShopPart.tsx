@@ -1,0 +1,65 @@
+import { useEffect, useMemo, useRef, useState } from "react";
+import type { Problem } from "../../core/index";
+import { shopAdded, shopOrder, type ShopWord } from "../describe/shop/changeShop";
+import { clauseId, keysOf, shopClauses } from "../describe/shop/shopClauses";
+import type { Clause } from "../describe/token";
+import { useFormat } from "../quantity/useFormat";
+import { foundLines } from "../shop/foundLines";
+import { useFabrication } from "../shop/useFabrication";
+import { changing } from "../store/changing";
+import { selectClause, selectDevelopment, selectJob, selectSpelled } from "../store/select";
+import { spell, useApp } from "../store/store";
+import { clauseWords } from "../words/clauses";
+import { shopWords } from "../words/shop";
+import { ClauseView } from "./ClauseView";
+import { VerbMenu } from "./VerbMenu";
+
+const none: readonly Problem[] = [];
+
+/** What the shop adds to the description, and the verb that adds to it. */
+export function ShopPart() {
+  const job = useApp(selectJob);
+  const development = useApp(selectDevelopment);
+  const spelled = useApp(selectSpelled);
+  const inHand = useApp(selectClause);
+  const format = useFormat();
+  const fabrication = useFabrication();
+  const clauses = useMemo(() => shopClauses(job, spelled), [job, spelled]);
+  const found = useMemo(() => foundLines(development, fabrication, format), [development, fabrication, format]);
+  const problemsOf = ({ field }: Clause) => {
+    const own = fabrication.problems.filter((problem) => problem.field.startsWith(field));
+    return own.length ? own : none;
+  };
+  const list = useRef<HTMLUListElement>(null);
+  const [added, setAdded] = useState<string | null>(null);
+
+  // The first field of a clause just added is the next to be typed into.
+  useEffect(() => {
+    const field = added === null ? null : list.current?.querySelector<HTMLElement>(`[data-clause="${CSS.escape(added)}"] [data-field]`);
+    if (!field) return;
+    field.focus();
+    setAdded(null);
+  }, [added, clauses]);
+
+  const add = (word: ShopWord) => {
+    changing((by) => {
+      const before = useApp.getState().development.job;
+      const { job: after, clause } = shopAdded(before, word);
+      const [key] = keysOf(clause);
+      if (after !== before) by.change(() => after, shopWords.add[word]);
+      else if (key !== undefined) spell(key, true);
+      setAdded(clauseId(clause));
+    });
+  };
+
+  return (
+    <>
+      <ul className="clauses" ref={list}>
+        {clauses.map((clause) => (
+          <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={problemsOf(clause)} found={found.get(clause.id)} />
+        ))}
+      </ul>
+      <VerbMenu className="add-cut" word={clauseWords.addShop} verbs={shopOrder.map((word) => ({ label: shopWords.add[word], act: () => add(word) }))} />
+    </>
+  );
+}
