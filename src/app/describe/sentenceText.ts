@@ -1,14 +1,19 @@
 import type { Job } from "../../core/index";
 import type { TradeWords } from "../../drawing/tradeWords";
 import { describe } from "./describe";
+import { shopClauses } from "./shop/shopClauses";
 import type { NumberToken, Token } from "./token";
 
-/** The description as plain text, its numbers frozen; parts switched off are left out. `show` writes one number. */
+const none: ReadonlySet<string> = new Set();
+
+/** The description clause by clause as plain text, its numbers frozen; parts switched off are left out. `show` writes one number; `trade`: in whose words. */
+export function sentencesOf(job: Job, show: (token: NumberToken) => string, trade?: TradeWords): string[] {
+  return [...describe(job, undefined, trade), ...shopClauses(job, none)].filter((clause) => clause.on).map((clause) => clause.tokens.map((token) => frozen(token, show)).join(""));
+}
+
+/** The same in one text. */
 export function sentenceText(job: Job, show: (token: NumberToken) => string, trade?: TradeWords): string {
-  return describe(job, undefined, trade)
-    .filter((clause) => clause.on)
-    .map((clause) => clause.tokens.map((token) => frozen(token, show)).join(""))
-    .join(" ");
+  return sentencesOf(job, show, trade).join(" ");
 }
 
 function frozen(token: Token, show: (token: NumberToken) => string): string {

@@ -1,4 +1,5 @@
 import type { Allowance, AllowancePart, Development, EndPlate, Fabrication, StationHeights } from "../../core/index";
+import { capital } from "../../drawing/tradeWords";
 import { clauseId } from "../describe/shop/shopClauses";
 import type { Format } from "../quantity/format";
 import { smallLength } from "../quantity/smallLength";
@@ -14,19 +15,19 @@ export function foundLines({ job, pieces: [developed] }: Development, { pieces: 
   const lines = new Map<string, string>();
   if (!piece || !developed) return lines;
   const length = (mm: number) => `${format.length(mm)} ${format.unit}`;
-  const girth = found.girth(length(developed.form.girth));
+  const girth = found.girth(capital(format.trade.girth), length(developed.form.girth));
   lines.set(clauseId("purpose"), girth);
   lines.set(clauseId("kFactor"), girth);
   lines.set(clauseId("surface"), surfaceLine(piece.heights, format));
   for (const end of ["top", "bottom"] as const) {
     const allowance = piece.allowances.find(({ place }) => place === end);
-    if (allowance) lines.set(clauseId(`edges.${end}`), sumLine(allowance.parts, allowance.width, format));
+    if (allowance && isSum(allowance.parts)) lines.set(clauseId(`edges.${end}`), sumLine(allowance.parts, allowance.width, format));
     const plate = plates.filter((one) => one.end === end).map((one) => plateLine(one, format));
     if (plate.length > 0) lines.set(clauseId(`plates.${end}`), plate.join("; "));
   }
   const seam = seamLine(piece.allowances, job.fabrication.seam, format);
   if (seam) lines.set(clauseId("seam"), seam);
-  if (piece.blank.mass > 0) lines.set(clauseId("quantity"), found.mass(kilograms(piece.blank.mass), kilograms(piece.blank.mass * piece.quantity)));
+  if (piece.blank.mass > 0) lines.set(clauseId("quantity"), piece.quantity === 1 ? kilograms(piece.blank.mass) : found.mass(kilograms(piece.blank.mass), kilograms(piece.blank.mass * piece.quantity)));
   return lines;
 }
 
@@ -39,7 +40,12 @@ export function kilograms(mass: number): string {
 export function sumLine(parts: readonly AllowancePart[], width: number, format: Format): string {
   const terms = parts.map(({ factor, size }) => found.factor(factor, format.length(size)));
   const total = `${format.length(width)} ${format.unit}`;
-  return parts.every(({ factor }) => factor === 1) && parts.length === 1 ? found.plain(total) : found.sum(terms.join(" + "), total);
+  return isSum(parts) ? found.sum(terms.join(" + "), total) : found.plain(total);
+}
+
+/** Whether the width added is more than the width typed. */
+function isSum(parts: readonly AllowancePart[]): boolean {
+  return parts.length > 1 || parts.some(({ factor }) => factor !== 1);
 }
 
 function seamLine(allowances: readonly Allowance[], seam: Development["job"]["fabrication"]["seam"], format: Format): string | null {

@@ -86,7 +86,7 @@ export const shopWords = {
     plain: (total: string) => `${total} added`,
     factor: (factor: number, size: string) => (factor === 1 ? size : `${factor === 2.5 ? "2½" : Number(factor.toFixed(3))} × ${size}`),
     seam: (total: string, begin: string, end: string) => `${total}: ${begin} on the first edge, ${end} on the last`,
-    girth: (girth: string) => `Stretch-out ${girth}`,
+    girth: (girth: string, length: string) => `${girth} ${length}`,
     surface: (by: string, station: string) => `At most ${by} off the mean surface, at station ${station}`,
     sameSurface: "Nowhere off the mean surface",
     disc: (diameter: string) => `Disc ⌀ ${diameter}`,

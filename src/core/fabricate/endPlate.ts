@@ -35,6 +35,9 @@ export interface EndPlate {
   readonly quantity: number;
 }
 
+/** Stretches of the section shorter than this many mm mark a point where the cut only touches, no edge. */
+const SPECK = 1e-5;
+
 /** A stretch of the section's edge, θ growing. */
 interface Turned {
   readonly from: number;
@@ -49,13 +52,14 @@ export function endPlates(piece: Piece, job: Job, end: End, tolerance: number): 
   const radius = piece.form[choice.fit] / 2;
   const cutters = piece.cutters.map((cutter) => ({ ...cutter, radius })).filter((cutter, i, all) => all.findIndex((one) => sameOwner(one.owner, cutter.owner)) === i);
   const { edges } = trimPipe({ ...piece.form, radius }, cutters, piece.pattern.seam);
-  const own = edges.filter(({ owner }) => endOf(owner, job.part.cuts) === end);
+  const speck = Math.max(ANGLE_NOISE, SPECK / radius);
+  const own = edges.filter(({ owner, from, to }) => endOf(owner, job.part.cuts) === end && Math.abs(to - from) > speck);
   const closing = cutters.filter((cutter) => own.some(({ owner }) => sameOwner(owner, cutter.owner)));
   const flat = closing.filter((cutter) => cutter.kind === "plane");
   const problems: Problem[] = flat.length < closing.length || own.length === 0 ? [{ code: "plate-not-flat", field }] : [];
   const plates = flat.flatMap((cutter): EndPlate[] => {
     const turns = own.flatMap(({ owner, face, from, to }) => (face && sameOwner(owner, cutter.owner) ? [{ from: Math.min(from, to), to: Math.max(from, to) }] : []));
-    const made = plateOf(cutter, joinedTurns(turns), choice, tolerance);
+    const made = plateOf(cutter, joinedTurns(turns, speck), choice, tolerance);
     if (!made) {
       problems.push({ code: "plate-gap-too-wide", field: `${field}.gap`, value: choice.gap });
       return [];
@@ -70,19 +74,18 @@ export function endPlates(piece: Piece, job: Job, end: End, tolerance: number): 
   return { plates, problems };
 }
 
-/** Stretches once round, those that touch made one; a whole turn is one stretch. */
-function joinedTurns(turns: readonly Turned[]): Turned[] {
+/** Stretches once round, those less than `speck` radians apart made one; a whole turn is one stretch. */
+function joinedTurns(turns: readonly Turned[], speck: number): Turned[] {
   const joined: Turned[] = [];
   for (const turn of [...turns].sort((a, b) => a.from - b.from)) {
     const last = joined.at(-1);
-    if (last && turn.from - last.to <= ANGLE_NOISE) joined[joined.length - 1] = { from: last.from, to: turn.to };
+    if (last && turn.from - last.to <= speck) joined[joined.length - 1] = { from: last.from, to: turn.to };
     else joined.push(turn);
   }
   const [first, last] = [joined[0], joined.at(-1)];
-  if (first && last && first !== last && first.from + TURN - last.to <= ANGLE_NOISE) {
-    return [{ from: last.from - TURN, to: first.to }, ...joined.slice(1, -1)];
-  }
-  return joined;
+  if (!first || !last || first.from + TURN - last.to > speck) return joined;
+  // Round the place where the turn begins; of one stretch only, the whole turn.
+  return first === last ? [{ from: first.from, to: first.from + TURN }] : [{ from: last.from - TURN, to: first.to }, ...joined.slice(1, -1)];
 }
 
 /** The closed outline, anticlockwise, the gap taken off; null when nothing is left of it. */

@@ -22,6 +22,11 @@ describe("endPlates", () => {
       expectClose(Math.hypot(x / 50, y / (50 * Math.SQRT2)), 1, 2e-4);
     }
   });
+  it.each([0, 40, 180])("endPlates of a slope whose highest point just touches the top of the stock, seam at %i°, are one ellipse", (angle) => {
+    const [plate, ...more] = shopPipe({ plates: { ...both, bottom: null } }, [planeCut({ angle: 35, direction: 180, at: "high", height: 200 })], { length: 200, seam: { at: "angle", angle } }).plates;
+    expect(more).toEqual([]);
+    expect(plate).toMatchObject({ shape: "ellipse", cutId: "plane" });
+  });
   it("endPlates are less by the gap all round", () => {
     const [plate] = shopPipe({ plates: { top: { fit: "inside", gap: 1.5 }, bottom: null } }).plates;
     expectClose(plate!.blank.width, 98 - 3, 1e-9);

@@ -8,7 +8,7 @@ type Shared = Exclude<SeamJoint, { kind: "butt" }>;
 /** The key under which a share is asked for in figures. */
 const shareKey = "fabrication.seam.share";
 
-/** "The seam is [a grooved seam] [6] wide when finished, [half of it at each edge]." */
+/** "The seam is [a grooved seam] [6] wide when finished, [half of it on each edge]." */
 export function jointTokens({ fabrication: { seam } }: Job, spelled: ReadonlySet<string>): Token[] {
   const { fields } = shopWords;
   const kind = shopChoice("seam.kind", fields.joint, seam.kind, optionsOf(shopWords.joint), (f, value) => ({ ...f, seam: asJoint(f.seam, value as SeamJoint["kind"]) }), "butt");
@@ -38,7 +38,7 @@ function shareTokens({ share }: Shared, spelled: ReadonlySet<string>): Token[] {
   };
   if (named) return [choice];
   const figure: NumberToken = { kind: "number", key: shareKey, field: shareKey, quantity: "ratio", label: fields.shareFigure, value: share, put };
-  return [choice, text(" of "), figure, text(" where the girth begins")];
+  return [choice, text(" of "), figure, text(" on the first edge")];
 }
 
 function shared(seam: SeamJoint, change: Partial<Pick<Shared, "width" | "share">>): SeamJoint {
