@@ -19,11 +19,15 @@ export default defineConfig({
   preview: { host: "127.0.0.1", port: 4173, strictPort: false },
   test: {
     environment: "node",
-    include: ["tests/**/*.test.{ts,tsx}"],
-    exclude: ["tests/browser/**", "node_modules/**"],
     // A guard against hanging only; no test asserts a time.
     testTimeout: 120_000,
     hookTimeout: 120_000,
+    projects: [
+      // Pure functions keep nothing between calls: their files share one worker a core, and each module is read once a worker.
+      { extends: true, test: { name: "figures", isolate: false, include: ["tests/**/*.test.{ts,tsx}"], exclude: ["tests/app/**", "tests/browser/**"] } },
+      // The store and the page are the same for all who import them: each file has a worker of its own.
+      { extends: true, test: { name: "app", include: ["tests/app/**/*.test.{ts,tsx}"] } },
+    ],
   },
 });
 

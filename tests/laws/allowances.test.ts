@@ -2,30 +2,37 @@ import { describe, expect, it } from "vitest";
 import { develop, fabricate, flattenSegments, pathArea, pathLength, type Contour, type Fabrication, type FabricationChoices, type Job, type Piece, type Vec2 } from "../../src/core/index";
 import { chainDistance } from "../support/chainDistance";
 import { expectAllClose, expectClose } from "../support/approximate";
-import { randomPipe } from "../support/randomPipe";
+import { onEach, randomCases } from "../support/lawCase";
 
 const COUNT = 100;
 
 interface Made {
+  readonly name: string;
   readonly job: Job;
   readonly piece: Piece;
   readonly fabrication: Fabrication;
 }
 
-/** Random pipes with these choices; `check` is run on every one that can be developed. */
-function onPipes(choices: (piece: Piece) => Partial<FabricationChoices>, check: (made: Made) => void): void {
-  for (let n = 0; n < COUNT; n += 1) {
-    const job = randomPipe(n);
-    const plain = develop(job);
-    if (!plain.ok) continue;
-    const outcome = develop({ ...job, fabrication: { ...job.fabrication, ...choices(plain.development.pieces[0]!) } });
-    if (!outcome.ok) throw new Error(`random pipe ${n}: no longer developed`);
-    try {
-      check({ job: outcome.development.job, piece: outcome.development.pieces[0]!, fabrication: fabricate(outcome.development) });
-    } catch (error) {
-      throw new Error(`random pipe ${n}: ${error instanceof Error ? error.message : String(error)}`, { cause: error });
-    }
-  }
+/** What is asked of a piece. */
+type Choices = (piece: Piece) => Partial<FabricationChoices>;
+
+/** The random pipes that can be developed. */
+const plain = randomCases(COUNT);
+
+/** The same pipes with what was asked of each, kept for the next claim about the same choices. */
+const madeWith = new Map<Choices, readonly Made[]>();
+
+/** `check` is run on every random pipe with these choices. */
+function onPipes(choices: Choices, check: (made: Made) => void): void {
+  const pipes = madeWith.get(choices) ?? plain.map(({ name, job, piece }) => made(name, { ...job, fabrication: { ...job.fabrication, ...choices(piece) } }));
+  madeWith.set(choices, pipes);
+  onEach(pipes, check);
+}
+
+function made(name: string, job: Job): Made {
+  const outcome = develop(job);
+  if (!outcome.ok) throw new Error(`${name}: no longer developed`);
+  return { name, job: outcome.development.job, piece: outcome.development.pieces[0]!, fabrication: fabricate(outcome.development) };
 }
 
 /** A seam, a hem and a flange in proportion to the pipe. */

@@ -8,15 +8,22 @@ import { pieceSizes } from "../support/pieceSizes";
 export function slowPieceCount({ elements }: LawCase): number | null {
   const [columns, rows] = [120, 75];
   const cells = keptCells(elements, columns, rows, 1, "everywhere");
-  const inner = Uint8Array.from(cells, (_, cell) => {
-    const [column, row] = [cell % columns, Math.floor(cell / columns)];
-    for (let up = Math.max(0, row - 1); up <= Math.min(rows - 1, row + 1); up += 1) {
-      for (let across = -1; across <= 1; across += 1) if (!cells[up * columns + ((column + across + columns) % columns)]) return 0;
+  if (pieceSizes(cells, columns, false).some((size) => size < 12)) return null;
+  const count = pieceSizes(cells, columns, true).length;
+  return count === pieceSizes(innerCells(cells, columns), columns, false).length ? count : null;
+}
+
+/** The cells of a grid closed round the pipe whose neighbours, by sides and by corners, are all kept. */
+function innerCells(cells: Uint8Array, columns: number): Uint8Array {
+  const inner = cells.slice();
+  for (let cell = 0; cell < cells.length; cell += 1) {
+    if (cells[cell]) continue;
+    const column = cell % columns;
+    for (const next of [column === 0 ? cell + columns - 1 : cell - 1, cell, column === columns - 1 ? cell - columns + 1 : cell + 1]) {
+      for (let place = next - columns; place <= next + columns; place += columns) if (place >= 0 && place < inner.length) inner[place] = 0;
     }
-    return 1;
-  });
-  const count = pieceSizes(cells, columns, false).every((size) => size >= 12) ? pieceSizes(cells, columns, true).length : null;
-  return count === pieceSizes(inner, columns, false).length ? count : null;
+  }
+  return inner;
 }
 
 /**
@@ -66,7 +73,8 @@ export function checkPiecesSaid(one: LawCase): void {
 
 /** The wall is said to go all the way round where every element keeps something, and not where, on either side of some element, all is gone. */
 export function checkClosedRound({ piece, elements }: LawCase): void {
-  let open = false;
-  for (let step = 0; step < 720 && !open; step += 1) open = elements.lengthAt((step + 0.4142) * (Math.PI / 360)) === 0;
-  if (open && piece.trimmed.closedRound) throw new Error("closed all round, but some element is gone");
+  if (!piece.trimmed.closedRound) return;
+  for (let step = 0; step < 720; step += 1) {
+    if (elements.lengthAt((step + 0.4142) * (Math.PI / 360)) === 0) throw new Error("closed all round, but some element is gone");
+  }
 }

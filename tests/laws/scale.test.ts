@@ -2,7 +2,7 @@ import { describe, it } from "vitest";
 import type { Piece } from "../../src/core/index";
 import { expectAllClose, expectClose } from "../support/approximate";
 import { developedPipe } from "../support/developed";
-import { CASES, onEach, randomCases } from "../support/lawCase";
+import { CASES, onEach, randomPieces } from "../support/lawCase";
 import { loopArea } from "../support/loopSampling";
 import type { Job } from "../support/pipeJob";
 import { scaledJob } from "../support/scaledJob";
@@ -12,10 +12,9 @@ const FACTOR = 2.6;
 /** A random pipe with its seam at an angle, and one 2.6 times as large followed 2.6 times as loosely. */
 interface Pair { readonly name: string; readonly job: Job; readonly small: Piece; readonly large: Piece }
 
-const pairs: readonly Pair[] = randomCases(CASES / 2).map(({ name, job: drawn }) => {
-  const job: Job = { ...drawn, development: { ...drawn.development, seam: { at: "angle", angle: 41.7 } } };
-  return { name, job, small: developedPipe(job, { chordTolerance: 0.005 }), large: developedPipe(scaledJob(job, FACTOR), { chordTolerance: 0.005 * FACTOR }) };
-});
+const pairs: readonly Pair[] = randomPieces(CASES / 2, 41.7).map(({ name, job, piece }) => (
+  { name, job, small: piece, large: developedPipe(scaledJob(job, FACTOR), { chordTolerance: 0.005 * FACTOR }) }
+));
 
 const flatArea = (piece: Piece): number => piece.pattern.loops.reduce((sum, loop) => sum + loopArea(loop), 0);
 

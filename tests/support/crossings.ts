@@ -11,15 +11,18 @@ interface Piece { readonly a: Vec2; readonly b: Vec2; readonly loop: number }
 export function firstCrossing(runs: readonly (readonly Vec2[])[], slack: number): Crossing | null {
   const pieces = runs.flatMap((run, loop) => run.map((a, index): Piece => ({ a, b: run[(index + 1) % run.length]!, loop })));
   const cell = gridSize(pieces);
-  const grid = new Map<string, Piece[]>();
+  const grid = new Map<number, Piece[]>();
   for (const piece of pieces) {
     for (const key of cellsOf(piece, cell)) {
-      const others = grid.get(key) ?? [];
+      const others = grid.get(key);
+      if (!others) {
+        grid.set(key, [piece]);
+        continue;
+      }
       for (const other of others) {
         if (crosses(piece, other, slack)) return { at: piece.a, loops: [other.loop, piece.loop] };
       }
       others.push(piece);
-      grid.set(key, others);
     }
   }
   return null;
@@ -30,15 +33,19 @@ function gridSize(pieces: readonly Piece[]): number {
   return Math.max(total / Math.max(1, pieces.length), 1e-9) * 3;
 }
 
-function* cellsOf({ a, b }: Piece, cell: number): Generator<string> {
-  const [left, right] = [Math.floor(Math.min(a.x, b.x) / cell), Math.floor(Math.max(a.x, b.x) / cell)];
-  const slope = (b.y - a.y) / (b.x - a.x);
+/** Numbers of the cells a piece runs through: the row, and 2^26 for each column (of fewer than 2^26 rows and columns no two share a number). */
+function cellsOf({ a, b }: Piece, cell: number): number[] {
+  const [begin, end] = a.x <= b.x ? [a, b] : [b, a];
+  const [left, right] = [Math.floor(begin.x / cell), Math.floor(end.x / cell)];
+  const slope = (end.y - begin.y) / (end.x - begin.x);
+  const keys: number[] = [];
   for (let column = left; column <= right; column += 1) {
-    const heightAt = (x: number): number => (left === right ? NaN : a.y + slope * (Math.min(Math.max(x, Math.min(a.x, b.x)), Math.max(a.x, b.x)) - a.x));
-    const ends = left === right ? [a.y, b.y] : [heightAt(column * cell), heightAt((column + 1) * cell)];
-    const [low, high] = [Math.floor(Math.min(...ends) / cell - 1e-9), Math.floor(Math.max(...ends) / cell + 1e-9)];
-    for (let row = low; row <= high; row += 1) yield `${column},${row}`;
+    const from = column === left ? begin.y : begin.y + slope * (column * cell - begin.x);
+    const to = column === right ? end.y : begin.y + slope * ((column + 1) * cell - begin.x);
+    const [low, high] = [Math.floor(Math.min(from, to) / cell - 1e-9), Math.floor(Math.max(from, to) / cell + 1e-9)];
+    for (let row = low; row <= high; row += 1) keys.push(column * 2 ** 26 + row);
   }
+  return keys;
 }
 
 function crosses(p: Piece, q: Piece, slack: number): boolean {

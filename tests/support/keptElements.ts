@@ -30,14 +30,24 @@ export function keptElements(job: Job): KeptElements {
   const radius = neutralRadius(job);
   const { length } = job.part;
   const removals = job.part.cuts.filter((cut) => cut.on).map((cut) => removalBy(cut, radius));
-  const at = (theta: number): readonly Reach[] => leftOver(length, removals.flatMap((removal) => removal(theta)));
-  return { radius, length, at, lengthAt: (theta) => at(theta).reduce((sum, reach) => sum + (reach.to - reach.from), 0) };
+  const at = (theta: number): readonly Reach[] => {
+    const removed: Reach[] = [];
+    for (const removal of removals) removed.push(...removal(theta));
+    return leftOver(length, removed.sort((a, b) => a.from - b.from));
+  };
+  const lengthAt = (theta: number): number => {
+    let sum = 0;
+    for (const { from, to } of at(theta)) sum += to - from;
+    return sum;
+  };
+  return { radius, length, at, lengthAt };
 }
 
+/** What is left of the whole length; the removed reaches lowest first. */
 function leftOver(length: number, removed: readonly Reach[]): readonly Reach[] {
   const kept: Reach[] = [];
   let from = 0;
-  for (const gone of [...removed].sort((a, b) => a.from - b.from)) {
+  for (const gone of removed) {
     const to = Math.min(gone.from, length);
     if (to > from) kept.push({ from, to });
     from = Math.max(from, gone.to);
@@ -55,18 +65,20 @@ function removalBy(cut: Cut, radius: number): Removal {
 function planeRemoval(cut: PlaneCut, radius: number): Removal {
   const rise = radius * Math.tan(radians(cut.angle));
   const axis = cut.at === "axis" ? cut.height : cut.at === "low" ? cut.height + rise : cut.height - rise;
+  const direction = radians(cut.direction);
   return (theta) => {
-    const height = axis + rise * Math.cos(theta - radians(cut.direction));
+    const height = axis + rise * Math.cos(theta - direction);
     return [cut.end === "top" ? { from: height, to: Infinity } : { from: -Infinity, to: height }];
   };
 }
 
 function shapedRemoval(cut: ShapedCut, radius: number): Removal {
   const steps = profileSteps(cut.profile, cut.end === "top" ? 1 : -1, radius);
+  const direction = radians(cut.direction);
   return (theta) => {
-    const x = radius * Math.sin(theta - radians(cut.direction));
-    const heights = crossingHeights(steps, x);
-    const fences = cut.end === "top" ? [...heights, Infinity] : [-Infinity, ...heights];
+    const fences = crossingHeights(steps, radius * Math.sin(theta - direction));
+    if (cut.end === "top") fences.push(Infinity);
+    else fences.unshift(-Infinity);
     const reaches: Reach[] = [];
     for (let index = 0; index + 1 < fences.length; index += 2) reaches.push({ from: fences[index]!, to: fences[index + 1]! });
     return reaches;
@@ -74,34 +86,39 @@ function shapedRemoval(cut: ShapedCut, radius: number): Removal {
 }
 
 function crossingHeights(steps: readonly Step[], x: number): number[] {
-  return steps.filter((step) => step.left <= x && x < step.right).map((step) => step.height(x)).sort((a, b) => a - b);
+  const heights: number[] = [];
+  for (const { left, right, height } of steps) if (left <= x && x < right) heights.push(height(x));
+  return heights.sort((a, b) => a - b);
 }
 
 function openingRemoval(cut: OpeningCut, radius: number): Removal {
+  const direction = radians(cut.direction);
+  const reachAt = outlineReach(cut.outline);
   return (theta) => {
-    const around = theta - radians(cut.direction);
+    const around = theta - direction;
     if (cut.through === "near" && Math.cos(around) <= 0) return [];
-    return outlineReach(cut, radius * Math.sin(around) - cut.offset);
+    const reach = reachAt(radius * Math.sin(around) - cut.offset);
+    return reach === null ? [] : [{ from: cut.height + reach.from, to: cut.height + reach.to }];
   };
 }
 
-/** The heights an upright line at distance `x` to the right of the outline's middle spends inside it. */
-function outlineReach({ outline, height }: OpeningCut, x: number): readonly Reach[] {
-  if (outline.shape === "round") return around(height, discReach(x, 0, 0, outline.diameter / 2));
+/** The heights above its middle an upright line at distance `x` to the right of it spends inside the outline; null for none. */
+function outlineReach(outline: OpeningCut["outline"]): (x: number) => Reach | null {
+  if (outline.shape === "round") return (x) => discReach(x, 0, 0, outline.diameter / 2);
   const [sine, cosine] = [Math.sin(radians(outline.turn)), Math.cos(radians(outline.turn))];
-  if (outline.shape === "rectangle") return around(height, boxReach(x, sine, cosine, outline.width, outline.length));
+  if (outline.shape === "rectangle") return (x) => boxReach(x, sine, cosine, outline.width, outline.length);
   const round = Math.min(outline.width, outline.length) / 2;
   const across = outline.width / 2 - round;
   const along = outline.length / 2 - round;
   const end = { x: across * cosine - along * sine, z: across * sine + along * cosine };
-  const box = across > 0 ? boxReach(x, sine, cosine, 2 * across, 2 * round) : boxReach(x, sine, cosine, 2 * round, 2 * along);
-  const parts = [box, discReach(x, end.x, end.z, round), discReach(x, -end.x, -end.z, round)].filter((reach) => reach !== null);
-  if (parts.length === 0) return [];
-  return around(height, { from: Math.min(...parts.map((reach) => reach.from)), to: Math.max(...parts.map((reach) => reach.to)) });
+  const [wide, long] = across > 0 ? [2 * across, 2 * round] : [2 * round, 2 * along];
+  return (x) => joined(joined(boxReach(x, sine, cosine, wide, long), discReach(x, end.x, end.z, round)), discReach(x, -end.x, -end.z, round));
 }
 
-function around(height: number, reach: Reach | null): readonly Reach[] {
-  return reach === null ? [] : [{ from: height + reach.from, to: height + reach.to }];
+/** From the lower beginning to the higher end. */
+function joined(a: Reach | null, b: Reach | null): Reach | null {
+  if (a === null || b === null) return a ?? b;
+  return { from: Math.min(a.from, b.from), to: Math.max(a.to, b.to) };
 }
 
 function discReach(x: number, centreX: number, centreZ: number, radius: number): Reach | null {

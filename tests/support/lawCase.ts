@@ -24,6 +24,16 @@ export function randomCases(count: number): readonly LawCase[] {
   return Array.from({ length: count }, (_, n) => lawCase(`random pipe ${n}`, randomPipe(n))).filter((one) => one !== null);
 }
 
+/** The random pipes below `count` that can be made, with their seam at `seam` degrees, followed within 0.005 mm. */
+export function randomPieces(count: number, seam: number): readonly { readonly name: string; readonly job: Job; readonly piece: Piece }[] {
+  return Array.from({ length: count }, (_, n) => {
+    const drawn = randomPipe(n);
+    const job: Job = { ...drawn, development: { ...drawn.development, seam: { at: "angle", angle: seam } } };
+    const outcome = develop(job, { chordTolerance: 0.005 });
+    return outcome.ok ? { name: `random pipe ${n}`, job, piece: outcome.development.pieces[0]! } : null;
+  }).filter((one) => one !== null);
+}
+
 /** Runs `check` on every case. Throws where it fails, with the names of all cases that fail and the job of the first. */
 export function onEach<Case extends { readonly name: string; readonly job: Job }>(cases: readonly Case[], check: (one: Case) => void): void {
   const failures = cases.flatMap((one) => {

@@ -6,8 +6,9 @@ import type { Loop, Segment, Vec2 } from "../../src/core/index";
 export function segmentPoint(segment: Segment, u: number): Vec2 {
   if (segment.kind === "line") return blend(segment.from, segment.to, u);
   if (segment.kind === "cubic") {
-    const [a, b, c] = [blend(segment.from, segment.c1, u), blend(segment.c1, segment.c2, u), blend(segment.c2, segment.to, u)];
-    return blend(blend(a, b, u), blend(b, c, u), u);
+    const { from, c1, c2, to } = segment;
+    const [a, b, c, d] = [(1 - u) ** 3, 3 * u * (1 - u) ** 2, 3 * u * u * (1 - u), u ** 3];
+    return { x: a * from.x + b * c1.x + c * c2.x + d * to.x, y: a * from.y + b * c1.y + c * c2.y + d * to.y };
   }
   const { centre, from, to } = segment;
   const begin = Math.atan2(from.y - centre.y, from.x - centre.x);
@@ -105,12 +106,14 @@ export function segmentLength(segment: Segment): number {
 
 function widestGap(segment: Segment, steps: number): number {
   let widest = 0;
-  for (let index = 0; index < steps; index += 1) {
-    const [a, middle, b] = [index, index + 0.5, index + 1].map((step) => segmentPoint(segment, step / steps)) as [Vec2, Vec2, Vec2];
+  let a = segmentPoint(segment, 0);
+  for (let index = 1; index <= steps; index += 1) {
+    const [middle, b] = [segmentPoint(segment, (index - 0.5) / steps), segmentPoint(segment, index / steps)];
     const [offX, offY] = [middle.x - (a.x + b.x) / 2, middle.y - (a.y + b.y) / 2];
-    widest = Math.max(widest, Math.sqrt(offX * offX + offY * offY));
+    widest = Math.max(widest, offX * offX + offY * offY);
+    a = b;
   }
-  return widest;
+  return Math.sqrt(widest);
 }
 
 function arcSweep(begin: number, end: number, anticlockwise: boolean): number {
