@@ -44,6 +44,8 @@ export interface Block {
   /** How the block's model coordinates fall on the sheet: `onSheet`, `fromSheet`. */
   readonly place: Place;
   readonly bounds: Box;
+  /** The board's items that belong to it. */
+  readonly items: readonly Item[];
 }
 
 export interface Board {
@@ -121,15 +123,12 @@ function placeFor(name: BlockName, piece: Piece, origin: Vec2, scale: number): P
 
 /** The fitted drawing moved to the middle of the window. */
 function settled(fitted: Fitted, shift: Vec2, piece: Piece): Omit<Board, "lettering" | "views"> {
-  const names = ["front", "top", "side", "pattern"] as const;
-  const moved = Object.fromEntries(names.map((name) => {
+  const block = (name: BlockName): Block => {
     const origin = { x: fitted.origins[name].x + shift.x, y: fitted.origins[name].y + shift.y };
     const items = fitted.blocks[name].map((item) => moveItem(item, origin));
-    return [name, { items, block: { name, place: placeFor(name, piece, origin, fitted.scale), bounds: boundsOf(items) } }];
-  })) as Record<BlockName, { items: Item[]; block: Block }>;
-  const items = names.flatMap((name) => moved[name].items);
-  return {
-    items, bounds: boundsOf(items), scale: fitted.scale, arrangement: fitted.arrangement,
-    blocks: { front: moved.front.block, top: moved.top.block, side: moved.side.block, pattern: moved.pattern.block },
+    return { name, place: placeFor(name, piece, origin, fitted.scale), bounds: boundsOf(items), items };
   };
+  const blocks = { front: block("front"), top: block("top"), side: block("side"), pattern: block("pattern") };
+  const items = Object.values(blocks).flatMap((one) => one.items);
+  return { items, bounds: boundsOf(items), scale: fitted.scale, arrangement: fitted.arrangement, blocks };
 }

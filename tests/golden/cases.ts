@@ -8,6 +8,8 @@ import { isometric } from "../../src/drawing/pictorialSight";
 import { projectionLines } from "../../src/drawing/projectionLines";
 import { projectionSymbol } from "../../src/drawing/projectionSymbol";
 import { type SheetOptions, sheets } from "../../src/drawing/sheet";
+import { drawnAt } from "../../src/drawing/steps/drawnAt";
+import { type Way, steps } from "../../src/drawing/steps/steps";
 import { svgDocument } from "../../src/output/svg/svgDocument";
 import { developed } from "../support/developed";
 import { type Job, openingCut, pipeJob, planeCut, shapedCut } from "../support/pipeJob";
@@ -32,6 +34,19 @@ function boardCase(name: string, development: () => Development, options: BoardO
       const drawn = board(made, options);
       const box: Box = { left: 0, right: options.width, bottom: 0, top: options.height };
       return svgDocument([...drawn.items, ...(station === undefined ? [] : projectionLines(drawn, made, station))], { box, title: name });
+    },
+  };
+}
+
+function stepCase(name: string, development: () => Development, way: Way, step: string, station: number | null): GoldenCase {
+  return {
+    name,
+    draw: () => {
+      const made = development();
+      const on = board(made, DESK);
+      const order = steps(on, made, { way });
+      const { construction, items } = drawnAt(on, order, order.findIndex((one) => one.name === step), station);
+      return svgDocument([...construction, ...items], { box: { left: 0, right: DESK.width, bottom: 0, top: DESK.height }, title: name });
     },
   };
 }
@@ -88,6 +103,10 @@ export const CASES: readonly GoldenCase[] = [
   boardCase("slot through both walls beside a step", made(through), DESK),
   boardCase("steep plane that runs out through the base", made(steep), DESK),
   boardCase("360 stations", made(many), DESK),
+  stepCase("step, by hand: up to the fifth ordinate", () => example("1-lean-to-vent.json"), "hand", "carry", 5),
+  stepCase("step, lying: the other view completed", () => example("3-drying-hood.json"), "screen", "complete", null),
+  stepCase("step, third angle: the curve, thin", () => example("2-ridge-cap.json"), "screen", "curve", null),
+  stepCase("last step over its construction", () => example("4-chart-lamp.json"), "hand", "dimensions", null),
   pictorialCase("pictorial view of a finished pipe", "2-ridge-cap.json", 1, 3),
   pictorialCase("pictorial view of a pipe half rolled up", "1-lean-to-vent.json", 0.5, 4),
   pictorialCase("pictorial view of a lying pipe, nearly closed", "3-drying-hood.json", 0.9, 12),
