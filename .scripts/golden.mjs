@@ -7,5 +7,5 @@ if (process.env.CI) {
   process.exit(1);
 }
 const env = { ...process.env, FLATWRIGHT_GOLDEN: "write" };
-const { status } = spawnSync(process.execPath, [join("node_modules", "vitest", "vitest.mjs"), "run", "--update", "golden"], { stdio: "inherit", env });
+const { status } = spawnSync(process.execPath, [join("node_modules", "vitest", "vitest.mjs"), "run", "--update=all", "tests/golden"], { stdio: "inherit", env });
 process.exit(status ?? 1);
