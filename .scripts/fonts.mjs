@@ -1,6 +1,7 @@
 // Makes the font files of src/app/theme. b612.woff2: B612 as packaged, cut down to the signs this program writes, without
 // hints; b612-accents.woff2: the other letters of Western European languages and rare signs, fetched when a text has one.
 // signs.otf: the diameter sign and pi, which the package lacks, drawn in the weight and proportions of B612.
+// src/app/print/lettering.otf: all of these in one, for PDF files.
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import opentype from "opentype.js";
 import subsetFont from "subset-font";
@@ -24,10 +25,24 @@ const rare = "#$&<>@[\\]^_`{|}~";
 const basic = [...range(0x20, 0x7e)].filter((sign) => !rare.includes(sign)).join("") + "\u00a0°±²×·½¼¾′″−–—…“”‘’";
 await cutDown("b612", basic);
 await cutDown("b612-accents", rare + [...range(0xa1, 0xff)].filter((sign) => !basic.includes(sign)).join(""));
+await forPrint("src/app/print/lettering.otf");
 copyFileSync(`${source}/LICENSE`, `${theme}/b612-licence.txt`);
 
 async function cutDown(name, signs) {
   writeFileSync(`${theme}/${name}.woff2`, await subsetFont(packaged, signs, { targetFormat: "woff2", noHinting: true }));
+}
+
+/** One font of every sign of the package and those drawn here. */
+async function forPrint(file) {
+  const every = String.fromCodePoint(...Array.from({ length: 0x2400 - 0x20 }, (_, i) => i + 0x20));
+  const plain = await subsetFont(packaged, every, { targetFormat: "truetype", noHinting: true });
+  const b612 = opentype.parse(plain.buffer.slice(plain.byteOffset, plain.byteOffset + plain.byteLength));
+  const { unitsPerEm, ascender, descender } = b612;
+  const all = [...Array.from({ length: b612.glyphs.length }, (_, i) => b612.glyphs.get(i)), ...glyphs.slice(1)];
+  // Each sign keeps its advance; pairs are not kerned, so that a text is as wide as the drawing takes it to be.
+  const signs = all.map((one, i) => new opentype.Glyph({ name: i === 0 ? ".notdef" : `sign${i}`, unicode: one.unicode, unicodes: one.unicodes, advanceWidth: one.advanceWidth, path: one.path }));
+  const whole = new opentype.Font({ familyName: "Flatwright Lettering", styleName: "Regular", unitsPerEm, ascender, descender, glyphs: signs });
+  writeFileSync(file, Buffer.from(whole.toArrayBuffer()));
 }
 
 function range(from, to) {

@@ -6,7 +6,7 @@ import { Header } from "./header/Header";
 import { Rod } from "./rod/Rod";
 import { Banner } from "./screen/Banner";
 import { ErrorBoundary } from "./screen/ErrorBoundary";
-import { openPanel, usePanel } from "./screen/panel";
+import { openPanel } from "./screen/panel";
 import { Panels } from "./screen/Panels";
 import { useSettings } from "./store/settings";
 import { words } from "./words/interface";
@@ -40,11 +40,11 @@ function useTheme(): void {
   }, [theme]);
 }
 
-/** The keys that print open the print panel first; from there they print. */
+/** The keys that print open the print panel. */
 function usePrintKey(): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
-      if (event.key.toLowerCase() !== "p" || !(event.ctrlKey || event.metaKey) || usePanel.getState().open === "print") return;
+      if (event.key.toLowerCase() !== "p" || !(event.ctrlKey || event.metaKey)) return;
       event.preventDefault();
       openPanel("print");
     };

@@ -13,10 +13,11 @@ export function wrapText(text: string, width: number, height: number): string[] 
       line = word;
     } else line = longer;
   }
-  return [...lines, ...(line === "" ? [] : [line])].map((one) => cutOff(one, width, height));
+  return [...lines, ...(line === "" ? [] : [line])].map((one) => shortened(one, width, height));
 }
 
-function cutOff(line: string, width: number, height: number): string {
+/** The line, or as much of it as `width` mm takes, with "…" at its end. */
+export function shortened(line: string, width: number, height: number): string {
   if (textWidth(line, height) <= width) return line;
   const letters = [...line];
   while (letters.length > 0 && textWidth(`${letters.join("")}…`, height) > width) letters.pop();

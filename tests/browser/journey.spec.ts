@@ -1,9 +1,8 @@
 import { readFile, writeFile } from "node:fs/promises";
 import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "./page";
-import { pdfPages, type PdfPath } from "./pdfPages";
 
-// One sitting at the app: describe a pipe, read its table, keep it, get it back, print it, and come through bad input.
+// One sitting at the app: describe a pipe, read its table, keep it, get it back, and come through bad input.
 
 test.beforeEach(async ({ page }) => {
   await page.goto("/");
@@ -96,16 +95,6 @@ test("a title that holds a script is shown as the text it is", async ({ page }) 
   expect(await page.title()).not.toBe("run");
 });
 
-test("the print is true to size: the pattern is as wide as its stretch-out, the ruler measures 100 mm", async ({ page }) => {
-  await page.getByRole("button", { name: "Print" }).first().click();
-  await expect(page.getByRole("heading", { name: "Print the pattern, true to size" })).toBeVisible();
-  const [sheet] = pdfPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
-  const spans = (sheet?.paths ?? []).map(span);
-  const girth = Math.PI * 90;
-  expect(spans.filter(({ across }) => Math.abs(across - girth) < 0.05)).not.toHaveLength(0);
-  expect(spans.filter(({ across, up }) => Math.abs(across - 100) < 0.05 && up < 10)).not.toHaveLength(0);
-});
-
 /** Every line and every figure on the board. */
 function drawn(page: Page): Promise<(string | null)[]> {
   return page.locator("section.board svg").first().locator("path, circle, text").evaluateAll((all) => all.map((one) => one.getAttribute("d") ?? one.textContent));
@@ -128,11 +117,4 @@ async function open(page: Page, name: string, text: string): Promise<void> {
   const path = test.info().outputPath(name);
   await writeFile(path, text);
   await page.getByLabel("Job file to open").setInputFiles(path);
-}
-
-/** Width and height of a painted path, mm. */
-function span({ points }: PdfPath): { readonly across: number; readonly up: number } {
-  const xs = points.map(({ x }) => x);
-  const ys = points.map(({ y }) => y);
-  return { across: Math.max(...xs) - Math.min(...xs), up: Math.max(...ys) - Math.min(...ys) };
 }

@@ -112,16 +112,6 @@ test("the keys that print open the print panel", async ({ page }) => {
   await expect(page.getByRole("heading", { name: "Print the pattern, true to size" })).toBeVisible();
 });
 
-test("a sheet too small is printed as tiles, each the size of the paper", async ({ page }) => {
-  await page.goto("/");
-  await page.getByRole("button", { name: "Print" }).first().click();
-  await page.getByRole("dialog").getByRole("combobox", { name: "Sheet" }).selectOption("A4");
-  await expect(page.locator(".outcome")).toContainText("sheets of A4");
-  const sizes = await page.locator(".page").evaluateAll((all) => all.map((one) => [one.getAttribute("width"), one.getAttribute("height")].sort()));
-  expect(sizes.length).toBeGreaterThan(1);
-  for (const size of sizes) expect(size).toEqual(["210mm", "297mm"]);
-});
-
 /** Changes the angle of the cut and waits until the change is made and kept. */
 async function changeAngle(page: Page, degrees: string): Promise<void> {
   const field = page.getByRole("textbox", { name: "Angle from square" });

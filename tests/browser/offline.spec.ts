@@ -69,7 +69,9 @@ test("after one visit the page works without a network, with every part of it", 
   await page.keyboard.press("Enter");
   await expect(page.getByRole("button", { name: "Undo: Angle from square" })).toBeVisible();
   await page.getByRole("button", { name: "Print" }).first().click();
-  await expect(page.getByRole("heading", { name: "Print the pattern, true to size" })).toBeVisible();
+  const waiting = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save as PDF" }).click();
+  expect((await waiting).suggestedFilename()).toMatch(/\.pdf$/);
   await page.keyboard.press("Escape");
   await page.reload();
   await expect(page.getByRole("textbox", { name: "Angle from square", exact: true })).toHaveValue("41");

@@ -7,7 +7,8 @@ import { pictorialSheet } from "../../src/drawing/pictorialSheet";
 import { isometric } from "../../src/drawing/pictorialSight";
 import { projectionLines } from "../../src/drawing/projectionLines";
 import { projectionSymbol } from "../../src/drawing/projectionSymbol";
-import { type SheetOptions, sheets } from "../../src/drawing/sheet";
+import { type DocumentKind, documentPages } from "../../src/drawing/sheets/documentPages";
+import { DEFAULT_SETUP, type PageSetup } from "../../src/drawing/sheets/setup";
 import { drawnAt } from "../../src/drawing/steps/drawnAt";
 import { type Way, steps } from "../../src/drawing/steps/steps";
 import { svgDocument } from "../../src/output/svg/svgDocument";
@@ -51,11 +52,12 @@ function stepCase(name: string, development: () => Development, way: Way, step: 
   };
 }
 
-function sheetCase(name: string, development: () => Development, options: SheetOptions, page: string): GoldenCase {
+function sheetCase(name: string, development: () => Development, kind: DocumentKind, paper: PageSetup["paper"], page: string): GoldenCase {
   return {
     name,
     draw: () => {
-      const found = sheets(development(), options).pages.find((one) => one.name === page);
+      const outcome = documentPages(development(), kind, { ...DEFAULT_SETUP, paper }, { date: "2026-11-25", sentences: ["The description,", "clause by clause."] });
+      const found = outcome.ok && outcome.pages.find((one) => one.name === page);
       if (!found) throw new Error(`no page ${page}`);
       return svgDocument(found.items, { box: { left: 0, right: found.width, bottom: 0, top: found.height }, title: name });
     },
@@ -110,10 +112,13 @@ export const CASES: readonly GoldenCase[] = [
   pictorialCase("pictorial view of a finished pipe", "2-ridge-cap.json", 1, 3),
   pictorialCase("pictorial view of a pipe half rolled up", "1-lean-to-vent.json", 0.5, 4),
   pictorialCase("pictorial view of a lying pipe, nearly closed", "3-drying-hood.json", 0.9, 12),
-  sheetCase("template on one sheet", () => example("1-lean-to-vent.json"), { family: "iso" }, "1"),
-  sheetCase("template on American paper in inches", () => example("5-pier-strut.json"), { family: "us", paper: "Tabloid" }, "A1"),
-  sheetCase("cover of a tiled template", () => example("2-ridge-cap.json"), { family: "iso", paper: "A4" }, "cover"),
-  sheetCase("tile of a template", () => example("2-ridge-cap.json"), { family: "iso", paper: "A4" }, "A2"),
+  sheetCase("template on one sheet", () => example("1-lean-to-vent.json"), "template", { kind: "smallest", family: "iso" }, "1"),
+  sheetCase("template on American paper in inches", () => example("5-pier-strut.json"), "template", { kind: "named", name: "Letter" }, "A1"),
+  sheetCase("cover of a tiled template", () => example("2-ridge-cap.json"), "template", { kind: "named", name: "A4" }, "cover"),
+  sheetCase("tile of a template", () => example("2-ridge-cap.json"), "template", { kind: "named", name: "A4" }, "A2"),
+  sheetCase("board drawing on a framed sheet", () => example("1-lean-to-vent.json"), "board", { kind: "named", name: "A3" }, "1"),
+  sheetCase("part list", () => example("1-lean-to-vent.json"), "parts", { kind: "named", name: "A4" }, "1"),
+  sheetCase("calibration page", () => example("1-lean-to-vent.json"), "calibration", { kind: "named", name: "A4" }, "1"),
   ...BLANK_CASES,
   {
     name: "projection symbols",

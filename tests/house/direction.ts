@@ -9,6 +9,7 @@ const door = ["core/index", "core"];
 /** Where a package may be imported; everything else is refused. A folder named here covers those below it. */
 const packageHomes: Readonly<Record<string, string>> = {
   valibot: "core/job",
+  pdfkit: "output/pdf",
   react: "app",
   "react-dom": "app",
   zundo: "app",

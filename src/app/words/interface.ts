@@ -78,5 +78,5 @@ export const words = {
   },
 
   drop: "Drop a job file to open it",
-  printHint: "Choose Print at the top of the page to print the pattern true to size.",
+  printHint: "Choose Print at the top of the page: it makes a PDF that prints true to size.",
 } as const;

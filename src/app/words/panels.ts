@@ -23,12 +23,15 @@ export const panelWords = {
     portrait: "portrait",
     landscape: "landscape",
     cautions: [
-      "In the print dialog set scale to 100 % (actual size) and margins to none.",
+      "When you print the PDF set scale to 100 % (actual size), never fit to page.",
       "Measure the 100 mm ruler on the sheet before cutting.",
       "Prove the pattern in card or scrap first; check the handedness and which face is up.",
       "Edges of sheet are sharp: gloves and eye protection.",
     ],
-    print: "Print",
+    print: "Save as PDF",
+    making: (done: number, total: number) => `Page ${done} of ${total} …`,
+    cancel: "Cancel",
+    failed: "The PDF could not be made.",
   },
 
   settings: {

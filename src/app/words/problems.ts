@@ -77,6 +77,18 @@ export function problemSentence(problem: Problem, show: ShowValue, trade: TradeW
       return "This end is not one flat cut: no plate closes it.";
     case "plate-gap-too-wide":
       return "The gap leaves nothing of the plate.";
+    case "paper-without-room":
+      return min === undefined ? "The margins leave no room on this paper." : `The margins leave no room on this paper for rulers and drawing: at least ${show(min)} each way.`;
+    case "overlap-too-large":
+      return max === undefined ? "The overlap is too large for this paper." : `The overlap is too large for this paper: at most ${show(max)}.`;
+    case "correction-too-large":
+      return "A printer that is off by more than 5 % prints to fit the page: print at actual size and measure again.";
+    case "scale-too-large":
+      return "The drawing does not fit this paper at this scale.";
+    case "too-many-sheets":
+      return max === undefined ? "This would take too many sheets." : `This would take ${Number(problem.value)} sheets, more than ${max}: choose larger paper.`;
+    case "nothing-to-print":
+      return "There is nothing to print.";
   }
 }
 

@@ -7,7 +7,8 @@ export type ProblemCode =
   | "not-json"
   | GeometryCode
   | NoticeCode
-  | FabricationCode;
+  | FabricationCode
+  | SheetCode;
 
 /** The data does not have the shape of a job, or a value is outside its limits. */
 export type ShapeCode =
@@ -46,6 +47,15 @@ export type FabricationCode =
   | "gap-too-wide"
   | "plate-not-flat"
   | "plate-gap-too-wide";
+
+/** Something asked of the paper that cannot be. */
+export type SheetCode =
+  | "paper-without-room"
+  | "overlap-too-large"
+  | "correction-too-large"
+  | "scale-too-large"
+  | "too-many-sheets"
+  | "nothing-to-print";
 
 /**
  * One thing wrong with the input.

@@ -7,8 +7,9 @@ import { words } from "../../../src/app/words/interface";
 import { measuredWords } from "../../../src/app/words/measured";
 import { problemSentence } from "../../../src/app/words/problems";
 import { board } from "../../../src/drawing/board";
-import { sheets } from "../../../src/drawing/sheet";
-import { sheetWords } from "../../../src/drawing/sheetWords";
+import { documentPages } from "../../../src/drawing/sheets/documentPages";
+import { DEFAULT_SETUP } from "../../../src/drawing/sheets/setup";
+import { sheetWords } from "../../../src/drawing/sheets/sheetWords";
 import { TRADE, type Trade } from "../../../src/drawing/tradeWords";
 import { drawingWords } from "../../../src/drawing/words";
 import { csvWords } from "../../../src/output/csv/csvWords";
@@ -25,13 +26,13 @@ function everythingSaid(trade: Trade): string {
   const of = TRADE[trade];
   const format = formatOf("mm", { places: 2, denominator: 0, comma: false, words: trade });
   const drawn = board(development, { width: 300, height: 200, words: drawingWords(of), figures: format });
-  const printed = sheets(development, { family: "iso", words: sheetWords(of), figures: format });
+  const printed = documentPages(development, "all", DEFAULT_SETUP, { words: sheetWords(of), figures: format });
   return [
     words.boardTitle("Vent", of), words.boardDescription(of), words.rod(of), measuredWords.proof.title(of), measuredWords.proof.girth(of),
     ...rodRows(piece!, format).map((row) => row.name), readoutText(piece!, 3, format),
     problemSentence({ code: "open-round", field: "part" }, String, of),
     ...clausesOf(development.job, undefined, of).flatMap(({ tokens }) => tokens.flatMap((token) => (token.kind === "choice" ? token.options.map(({ label }) => label) : []))),
-    ...[...drawn.items, ...printed.pages.flatMap((page) => page.items)].flatMap((item) => (item.kind === "text" ? [item.text] : [])),
+    ...[...drawn.items, ...(printed.ok ? printed.pages : []).flatMap((page) => page.items)].flatMap((item) => (item.kind === "text" ? [item.text] : [])),
     stationCsv(piece!, { separator: ",", decimal: ".", places: 2, words: csvWords(of) }),
   ].join("\n").toLowerCase();
 }

@@ -1,4 +1,5 @@
-// Sizes of paper, mm, upright: ISO 216 A series; American sizes (8½ × 11, 8½ × 14, 11 × 17 in).
+// Sizes of paper, mm, upright: ISO 216 A series; American sizes (8½ × 11, 8½ × 14, 11 × 17, 17 × 22, 22 × 34, 34 × 44 in; the last
+// three are ASME Y14.1 C to E, from memory).
 
 export type PaperFamily = "iso" | "us";
 
@@ -9,7 +10,7 @@ export interface Paper {
   readonly height: number;
 }
 
-export const PAPER_NAMES = ["A4", "A3", "A2", "A1", "A0", "Letter", "Legal", "Tabloid"] as const;
+export const PAPER_NAMES = ["A4", "A3", "A2", "A1", "A0", "Letter", "Legal", "Tabloid", "US C", "US D", "US E"] as const;
 export type PaperName = (typeof PAPER_NAMES)[number];
 
 /** From small to large in each family. */
@@ -22,7 +23,15 @@ export const PAPERS: readonly Paper[] = [
   { name: "Letter", family: "us", width: 215.9, height: 279.4 },
   { name: "Legal", family: "us", width: 215.9, height: 355.6 },
   { name: "Tabloid", family: "us", width: 279.4, height: 431.8 },
+  { name: "US C", family: "us", width: 431.8, height: 558.8 },
+  { name: "US D", family: "us", width: 558.8, height: 863.6 },
+  { name: "US E", family: "us", width: 863.6, height: 1117.6 },
 ];
+
+/** The papers of a family, from small to large. */
+export function papersOf(family: PaperFamily): Paper[] {
+  return PAPERS.filter((paper) => paper.family === family);
+}
 
 /** The paper of that name. @throws RangeError for an unknown name. */
 export function paperNamed(name: PaperName): Paper {

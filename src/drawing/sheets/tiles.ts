@@ -1,0 +1,116 @@
+// A pattern cut up into overlapping windows: laid so that the fewest of them show anything.
+
+import type { Segment } from "../../core/index";
+import type { Box } from "../box";
+import type { Item } from "../display";
+import { type Coverage, coverageOf } from "./coverage";
+
+export interface Tile {
+  /** Row letter from the top, column number from the left. */
+  readonly name: string;
+  readonly column: number;
+  readonly row: number;
+  /** What it shows, in the pattern's coordinates. */
+  readonly window: Box;
+}
+
+/** What is laid out: everything drawn, and what is cut, whose inside is kept even where nothing is drawn on it. */
+export interface Tiled {
+  readonly art: readonly Item[];
+  readonly bounds: Box;
+  readonly outlines: readonly (readonly Segment[])[];
+}
+
+/** mm. */
+const OFF_MIDDLE = 3;
+
+/** The places tried for the first window, in each direction. */
+const TRIES = 48;
+
+/**
+ * Windows of the given size (mm) over `bounds`, `overlap` shared with each neighbour; those that would be blank are left out. The
+ * first is put where the fewest are left, of equal ones where the pattern lies most evenly. An overlap of half a window or more is refused.
+ * @throws RangeError for a window that is no larger than twice the overlap.
+ */
+export function tilesOver(tiled: Tiled, width: number, height: number, overlap: number): Tile[] {
+  if (!(width > 2 * overlap && height > 2 * overlap)) throw new RangeError(`invalid window: ${width} × ${height} with an overlap of ${overlap}`);
+  const coverage = coverageOf(tiled);
+  const across = tiled.bounds.right - tiled.bounds.left, up = tiled.bounds.top - tiled.bounds.bottom;
+  const grid = { bounds: tiled.bounds, width, height, overlap, coverage };
+  const even = { left: evenOffset(across, width, overlap), top: evenOffset(up, height, overlap) };
+  let best: { readonly tiles: readonly Window[]; readonly uneven: number } | null = null;
+  for (const left of offsets(across, width, overlap)) {
+    for (const top of offsets(up, height, overlap)) {
+      const tiles = windowsFrom(grid, left, top);
+      const uneven = Math.abs(left - even.left) + Math.abs(top - even.top);
+      if (!best || tiles.length < best.tiles.length || (tiles.length === best.tiles.length && uneven < best.uneven - 1e-9)) best = { tiles, uneven };
+    }
+  }
+  return named(best?.tiles ?? []);
+}
+
+/** How many windows in a row or column cover a length (mm). */
+export function windowsAlong(length: number, window: number, overlap: number): number {
+  return Math.max(1, Math.ceil((length - overlap) / (window - overlap) - 1e-9));
+}
+
+interface Window {
+  readonly column: number;
+  readonly row: number;
+  readonly window: Box;
+}
+
+interface Grid {
+  readonly bounds: Box;
+  readonly width: number;
+  readonly height: number;
+  readonly overlap: number;
+  readonly coverage: Coverage;
+}
+
+/** How far before the pattern the first window may begin, mm: evenly, or at any part of a step. */
+function offsets(length: number, window: number, overlap: number): number[] {
+  return [evenOffset(length, window, overlap), ...Array.from({ length: TRIES }, (_, i) => (i * (window - overlap)) / TRIES)];
+}
+
+/** What spreads the spare room evenly, but not quite: no trim line is to fall on the middle of the pattern. */
+function evenOffset(length: number, window: number, overlap: number): number {
+  const spare = windowsAlong(length, window, overlap) * (window - overlap) + overlap - length;
+  return Math.max(0, spare / 2 - OFF_MIDDLE);
+}
+
+function windowsFrom({ bounds, width, height, overlap, coverage }: Grid, left: number, top: number): Window[] {
+  const x0 = bounds.left - left, y0 = bounds.top + top;
+  const columns = windowsAlong(bounds.right - x0, width, overlap), rows = windowsAlong(y0 - bounds.bottom, height, overlap);
+  const found: Window[] = [];
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const x = x0 + column * (width - overlap), y = y0 - row * (height - overlap);
+      const window = { left: x, right: x + width, bottom: y - height, top: y };
+      if (coverage.isCovered(ownPart(window, overlap, column > 0, row > 0, column < columns - 1, row < rows - 1))) found.push({ column, row, window });
+    }
+  }
+  return found;
+}
+
+/** What of a window its neighbours do not show: up to the trim lines. */
+function ownPart({ left, right, bottom, top }: Box, overlap: number, hasLeft: boolean, hasAbove: boolean, hasRight: boolean, hasBelow: boolean): Box {
+  const half = overlap / 2;
+  return {
+    left: left + (hasLeft ? half : 0), right: right - (hasRight ? half : 0), bottom: bottom + (hasBelow ? half : 0), top: top - (hasAbove ? half : 0),
+  };
+}
+
+/** Rows and columns counted from the first that has a window. */
+function named(windows: readonly Window[]): Tile[] {
+  const firstColumn = Math.min(...windows.map(({ column }) => column)), firstRow = Math.min(...windows.map(({ row }) => row));
+  return windows.map(({ column, row, window }) => ({
+    name: `${rowName(row - firstRow)}${column - firstColumn + 1}`, column: column - firstColumn, row: row - firstRow, window,
+  }));
+}
+
+/** A … Z, AA, AB … */
+function rowName(row: number): string {
+  const letter = String.fromCharCode(65 + (row % 26));
+  return row < 26 ? letter : rowName(Math.floor(row / 26) - 1) + letter;
+}

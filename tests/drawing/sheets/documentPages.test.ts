@@ -1,0 +1,189 @@
+import { describe, expect, it } from "vitest";
+import type { Development } from "../../../src/core/index";
+import { boundsOf } from "../../../src/drawing/bounds";
+import type { Item } from "../../../src/drawing/display";
+import { type DocumentKind, documentPages } from "../../../src/drawing/sheets/documentPages";
+import type { Page } from "../../../src/drawing/sheets/page";
+import { type PaperName, paperNamed } from "../../../src/drawing/sheets/papers";
+import type { Section } from "../../../src/drawing/sheets/section";
+import { DEFAULT_SETUP, type PageSetup } from "../../../src/drawing/sheets/setup";
+import { developed } from "../../support/developed";
+import { openingCut, pipeJob, planeCut } from "../../support/pipeJob";
+
+const small = developed(pipeJob({ diameter: 40, length: 80, stations: 8 }));
+const large = developed(pipeJob({ diameter: 300, length: 700, cuts: [openingCut({ shape: "round", diameter: 60 }, { height: 300 })] }));
+const shop = developed({
+  ...pipeJob({
+    diameter: 100, length: 150, thickness: 1.6, basis: "outside", cuts: [planeCut({ angle: 30, height: 110 })],
+    fabrication: { quantity: 3, gauge: null, seam: { kind: "lap", width: 12, share: 1 }, edges: { top: { kind: "none" }, bottom: { kind: "hem", width: 6 } }, plates: { top: { fit: "inside", gap: 1 }, bottom: null } },
+  }), title: "Vent",
+});
+
+const on = (name: PaperName, more: Partial<PageSetup> = {}): PageSetup => ({ ...DEFAULT_SETUP, paper: { kind: "named", name }, ...more });
+const smallest = (family: "iso" | "us"): PageSetup => ({ ...DEFAULT_SETUP, paper: { kind: "smallest", family } });
+
+function sections(development: Development, kind: DocumentKind, setup: PageSetup, options = {}): readonly Section[] {
+  const outcome = documentPages(development, kind, setup, options);
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+  return outcome.sections;
+}
+
+const written = (items: readonly Item[]): string[] => items.flatMap((item) => (item.kind === "text" ? [item.text] : item.kind === "group" ? written(item.items) : []));
+const said = ({ items }: Page) => written(items).join(" ");
+const group = ({ items }: Page) => items.find((item) => item.kind === "group");
+const pagesOf = (all: readonly Section[]) => all.flatMap(({ pages }) => pages);
+
+describe("documentPages: template", () => {
+  it("takes the smallest paper of the family that holds the pattern in one piece", () => {
+    expect(sections(small, "template", smallest("iso"))).toMatchObject([{ layout: "one", paper: "A4" }]);
+    expect(sections(small, "template", smallest("us"))).toMatchObject([{ layout: "one", paper: "Letter" }]);
+    expect(sections(large, "template", smallest("iso"))).toMatchObject([{ layout: "one", paper: "A0" }]);
+  });
+
+  it("draws the pattern at its true size", () => {
+    const [page] = pagesOf(sections(small, "template", on("A4")));
+    const outline = boundsOf(page?.items.filter((item) => item.kind === "path" && item.pen === "outline") ?? []);
+    expect(outline.right - outline.left).toBeCloseTo(40 * Math.PI, 9);
+    expect(outline.top - outline.bottom).toBeCloseTo(80, 9);
+  });
+
+  it("has a section for each piece and each end plate", () => {
+    expect(sections(shop, "template", on("A3")).map(({ title }) => title)).toEqual(["pipe", "pipe top plate"]);
+  });
+
+  it("says what the piece is, what it is made of, what was added, and what to mind", () => {
+    const [piece, plate] = sections(shop, "template", on("A3"), { date: "3 May" });
+    const words = said(piece!.pages[0]!);
+    for (const one of [
+      "Vent", "pipe, piece 1 of 2", "Number off 3", "steel, 1.6 thick", "⌀100 outside", "outside up", "at the front", "lap 12 at the first seam edge", "hem 6 at the bottom",
+      "Kerf and root gap are not included.", "1:1", "3 May", "Check the 100 mm ruler before cutting.", "gloves", "zinc", "governing code", "no correction",
+    ]) expect(words).toContain(one);
+    expect(said(plate!.pages[0]!)).toContain("less a gap of 1 all round");
+  });
+
+  it("cuts a roll as long as the pattern needs, either way about", () => {
+    const [section] = sections(large, "template", { ...DEFAULT_SETUP, paper: { kind: "roll", width: 914 } });
+    expect(section).toMatchObject({ layout: "one" });
+    const { width, height } = section!.pages[0]!;
+    expect(Math.min(width, height) === 914 || Math.max(width, height) === 914).toBe(true);
+    expect(Math.max(width, height)).toBeLessThan(1200);
+  });
+});
+
+describe("documentPages: tiles", () => {
+  it("puts a cover first, then tiles named by row and column on the chosen paper", () => {
+    const [section] = sections(large, "template", on("A4"));
+    expect(section).toMatchObject({ layout: "tiles", paper: "A4" });
+    expect(section!.pages.slice(0, 3).map(({ name }) => name)).toEqual(["cover", "A1", "A2"]);
+    const { width, height } = paperNamed("A4");
+    for (const page of section!.pages) expect([page.width, page.height]).toEqual(section!.landscape ? [height, width] : [width, height]);
+  });
+
+  it("takes the orientation with the fewer sheets", () => {
+    const counts = (["portrait", "landscape", "best"] as const).map((orientation) => pagesOf(sections(large, "template", on("A4", { orientation }))).length);
+    expect(counts[2]).toBe(Math.min(counts[0]!, counts[1]!));
+  });
+
+  it("lets neighbouring tiles share the overlap and puts their marks on the same places of the pattern", () => {
+    const pages = pagesOf(sections(large, "template", on("A4", { overlap: 14 })));
+    const a = pages.find(({ name }) => name === "A1")!, b = pages.find(({ name }) => name === "A2")!;
+    const marks = (page: Page) => {
+      const { move } = group(page)!;
+      return page.items.flatMap((item) => (item.kind === "circle" && item.pen === "match mark" ? [`${(item.centre.x - move.x).toFixed(6)} ${(item.centre.y - move.y).toFixed(6)}`] : []));
+    };
+    const [first, second] = [group(a)!, group(b)!];
+    expect(first.clip.right - first.move.x - (second.clip.left - second.move.x)).toBeCloseTo(14, 9);
+    expect(marks(a).filter((mark) => marks(b).includes(mark))).toHaveLength(2);
+  });
+
+  it("names the neighbour beyond each trim line", () => {
+    const a1 = pagesOf(sections(large, "template", on("A4"))).find(({ name }) => name === "A1")!;
+    const names = a1.items.flatMap((item) => (item.kind === "text" ? [item.text] : []));
+    for (const name of ["A1", "A2", "B1"]) expect(names).toContain(name);
+  });
+});
+
+describe("documentPages: every page", () => {
+  const correction = { printer: "Workshop", across: 1.01, along: 0.985 };
+  const setups = [on("A4"), on("Letter", { correction }), on("A3", { margin: 15, orientation: "landscape", correction }), { ...DEFAULT_SETUP, paper: { kind: "own", width: 250, height: 250 } } as PageSetup];
+  for (const setup of setups) {
+    it(`keeps inside its margins in the file and on paper: ${JSON.stringify(setup.paper)}`, () => {
+      for (const development of [shop, large]) {
+        for (const kind of ["all", "calibration"] as const) {
+          for (const page of pagesOf(sections(development, kind, setup))) {
+            const { left, right, bottom, top } = boundsOf(page.items);
+            for (const [x, y] of [[1, 1], [page.stretch.x, page.stretch.y]] as const) {
+              expect(page.width / 2 - x * (page.width / 2 - left), page.name).toBeGreaterThanOrEqual(setup.margin - 1e-9);
+              expect(page.width / 2 + x * (right - page.width / 2), page.name).toBeLessThanOrEqual(page.width - setup.margin + 1e-9);
+              expect(page.height / 2 - y * (page.height / 2 - bottom), page.name).toBeGreaterThanOrEqual(setup.margin - 1e-9);
+              expect(page.height / 2 + y * (top - page.height / 2), page.name).toBeLessThanOrEqual(page.height - setup.margin + 1e-9);
+            }
+          }
+        }
+      }
+    });
+  }
+
+  it("states the correction, and turns it with the page", () => {
+    for (const page of pagesOf(sections(shop, "all", on("A4", { correction })))) {
+      expect(said(page)).toContain("Corrected across +1.00 %, along −1.50 %: Workshop, A4");
+      expect(page.stretch).toEqual(page.width < page.height ? { x: 1.01, y: 0.985 } : { x: 0.985, y: 1.01 });
+    }
+  });
+
+  it("shortens a title that is too long for the paper", () => {
+    const job = { ...pipeJob({ diameter: 40, length: 80 }), title: "W".repeat(120) };
+    for (const page of pagesOf(sections(developed(job), "all", on("A4")))) expect(boundsOf(page.items).right).toBeLessThanOrEqual(page.width - 10 + 1e-9);
+  });
+});
+
+describe("documentPages: board drawing", () => {
+  it("takes the largest usual scale that fits, and states it", () => {
+    const [a4] = sections(large, "board", on("A4")), [a0] = sections(large, "board", on("A0"));
+    expect(a0!.scale).toBeGreaterThan(a4!.scale);
+    expect([1 / 10, 1 / 20]).toContain(a4!.scale);
+    expect(said(a4!.pages[0]!)).toContain(`1:${Math.round(1 / a4!.scale)}`);
+  });
+
+  it("carries description and station table where there is room", () => {
+    const [section] = sections(small, "board", on("A2"), { sentences: ["A pipe, 80 high."] });
+    const words = said(section!.pages[0]!);
+    expect(words).toContain("A pipe, 80 high.");
+    expect(words).toContain("Station");
+  });
+});
+
+describe("documentPages: part list", () => {
+  it("has a row a part with number off and mass", () => {
+    const [section] = sections(shop, "parts", on("A4"));
+    const words = said(section!.pages[0]!);
+    for (const one of ["pipe top plate", "Mass in all kg", "steel, 1.6 thick"]) expect(words).toContain(one);
+  });
+});
+
+describe("documentPages: bad input", () => {
+  const codes = (setup: PageSetup, kind: DocumentKind = "template", options = {}) => {
+    const outcome = documentPages(large, kind, setup, options);
+    return outcome.ok ? [] : outcome.problems.map(({ code, field }) => `${code} ${field}`);
+  };
+  it("refuses paper smaller than its margins and rulers", () => {
+    expect(codes({ ...DEFAULT_SETUP, margin: 50, paper: { kind: "own", width: 100, height: 400 } })).toEqual(["paper-without-room paper"]);
+  });
+
+  it("refuses an overlap larger than the page takes", () => {
+    expect(codes({ ...DEFAULT_SETUP, overlap: 50, paper: { kind: "own", width: 135, height: 400 } })).toEqual(["overlap-too-large overlap"]);
+  });
+
+  it("refuses a correction beyond 5 %, a size out of range, and what is no number", () => {
+    expect(codes(on("A4", { correction: { printer: "x", across: 1.06, along: 0.94 } }))).toEqual(["correction-too-large correction.across", "correction-too-large correction.along"]);
+    expect(codes({ ...DEFAULT_SETUP, paper: { kind: "own", width: 20, height: 6000 } })).toEqual(["too-small paper.width", "too-large paper.height"]);
+    expect(codes(on("A4", { margin: NaN, overlap: -1 }))).toEqual(["not-a-number margin", "too-small overlap"]);
+  });
+
+  it("refuses a scale that does not fit, more than 500 sheets, and nothing to print", () => {
+    expect(codes(on("A4"), "board", { scale: 5 })).toEqual(["scale-too-large scale"]);
+    const huge = documentPages(developed(pipeJob({ diameter: 3000, length: 9000 })), "template", on("A4"));
+    expect(huge).toMatchObject({ ok: false, problems: [{ code: "too-many-sheets", field: "paper", max: 500 }] });
+    expect(documentPages({ ...small, pieces: [] }, "template", on("A4"))).toMatchObject({ ok: false, problems: [{ code: "nothing-to-print" }] });
+  });
+});
