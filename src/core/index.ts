@@ -22,6 +22,10 @@ export { adequacy, CUSTOMARY_COUNTS, type Adequacy } from "./inspect/adequacy";
 export { smoothCubics } from "./inspect/smoothCubics";
 export { smoothGap, type SmoothGap } from "./inspect/smoothGap";
 export { girthAt } from "./inspect/trueEnd";
+export { diagnose, type Diagnosis, type Explanation } from "./inspect/drawn/diagnose";
+export { verdict, type JudgedReading, type Rule, type Verdict } from "./inspect/drawn/verdict";
+export type { Mistake, MistakeKind } from "./inspect/drawn/mistake";
+export { isOrdinate, type OrdinatePlace, type ReadLine, type Reading, type ReadingPlace, type Readings } from "./inspect/drawn/readings";
 
 export { fabricate, type Fabrication } from "./fabricate";
 export type { Allowance, AllowancePart } from "./fabricate/allowance";
