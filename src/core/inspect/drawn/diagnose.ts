@@ -132,7 +132,7 @@ function refined(trial: Trial, one: Hypothesis): Hypothesis {
   const mistake = blend?.mistake(one.found[k] ?? 0);
   if (!blend || mistake?.kind !== "angle") return one;
   const tried = Array.from({ length: 2 * NEAR + 1 }, (_, part) => {
-    const near = drawnAt({ id: mistake.cut }, mistake.angle + (part - NEAR) / ANGLE_PARTS, blend.penalty);
+    const near = drawnAt({ id: mistake.cut }, Math.max(0, mistake.angle + (part - NEAR) / ANGLE_PARTS), blend.penalty);
     return hypothesis(trial, one.suspicions.map((other) => (other === blend ? near : other)), Infinity) ?? one;
   });
   return tried.reduce((best, next) => (next.total < best.total ? next : best));

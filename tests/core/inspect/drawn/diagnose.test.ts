@@ -48,6 +48,12 @@ describe("diagnose", () => {
     if (mistake?.kind === "angle") expectClose(mistake.angle, 38, 0.5);
   });
 
+  it("finds a cut drawn nearly square", () => {
+    const [mistake] = named(diagnose(job, read(stations((k) => half(80 - 50 * Math.tan(Math.PI / 360) * Math.cos((Math.PI * k) / 6))), GIRTH), RULE));
+    expect(mistake?.kind).toBe("angle");
+    if (mistake?.kind === "angle") expectClose(mistake.angle, 0.5, 0.5);
+  });
+
   it("says at which station an ordinate was skipped", () => {
     expect(named(diagnose(job, read(stations((k) => ordinate(k < 4 ? k : k + 1)), GIRTH), RULE))).toEqual([{ kind: "skipped", at: 4 }]);
   });
