@@ -44,6 +44,7 @@ export type { StationHeights } from "./fabricate/stationHeights";
 export type { Vec2, Vec3 } from "./geometry/vector";
 export { arcSweep, reverseSegment, segmentPoint, type Arc, type Cubic, type Line, type Segment } from "./geometry/segment";
 export { pathArea, pathLength } from "./geometry/path";
+export { arcsOf } from "./geometry/arcsOf";
 export { flattenSegments } from "./geometry/flatten";
 export { fitCubics, type SmoothCurve } from "./geometry/fit";
 

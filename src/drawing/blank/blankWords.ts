@@ -1,6 +1,7 @@
 // The words on a blank, a template and an end plate. The caller may pass its own.
 
 import type { Allowance, FabricatedPiece, Mark } from "../../core/index";
+import { ENGLISH_MATERIAL, type MaterialWords } from "../materialWords";
 
 export interface BlankWords {
   readonly face: Readonly<Record<FabricatedPiece["face"], string>>;
@@ -16,6 +17,9 @@ export interface BlankWords {
   readonly allowance: Readonly<Record<Allowance["kind"], string>>;
   readonly place: Readonly<Record<Allowance["place"], string>>;
   readonly rootGap: string;
+  /** Number off: "3 off". */
+  readonly off: string;
+  readonly material: MaterialWords;
   /** On an end plate. */
   readonly highSide: string;
   readonly seenFromAbove: string;
@@ -34,6 +38,8 @@ export const ENGLISH_BLANK: BlankWords = {
   allowance: { lap: "lap", grooved: "groove", hem: "hem", "double-hem": "double hem", wired: "wired edge", flange: "flange" },
   place: { "seam-start": "seam", "seam-end": "seam", top: "top", bottom: "bottom" },
   rootGap: "root gap",
+  off: "off",
+  material: ENGLISH_MATERIAL,
   highSide: "high side",
   seenFromAbove: "seen from above",
   gap: "gap",
