@@ -8,12 +8,10 @@ import { Banner } from "./screen/Banner";
 import { ErrorBoundary } from "./screen/ErrorBoundary";
 import { openPanel } from "./screen/panel";
 import { Panels } from "./screen/Panels";
-import { useSettings } from "./store/settings";
 import { words } from "./words/interface";
 
 /** The whole screen: description in the margin, the board, the girth rod along the foot. */
 export function App() {
-  useTheme();
   usePrintKey();
   return (
     <ErrorBoundary>
@@ -31,13 +29,6 @@ export function App() {
       <p className="print-hint">{words.printHint}</p>
     </ErrorBoundary>
   );
-}
-
-function useTheme(): void {
-  const theme = useSettings((settings) => settings.theme);
-  useEffect(() => {
-    document.documentElement.dataset.theme = theme;
-  }, [theme]);
 }
 
 /** The keys that print open the print panel. */

@@ -1,14 +1,13 @@
 import { createRoot } from "react-dom/client";
 import { App } from "./App";
 import { workOffline } from "./offline/workOffline";
+import { followTheme } from "./screen/theme";
 import { warmAtFirstTouch } from "./screen/warm";
 import { fetchChanges, sayNotFetched } from "./store/changing";
 import { isAnythingKept } from "./store/isAnythingKept";
-import { useSettings } from "./store/settings";
 import "./theme/theme.css";
 
-// Before the first paint, so that the page does not flash in the other theme.
-document.documentElement.dataset.theme = useSettings.getState().theme;
+followTheme();
 
 const place = document.getElementById("root");
 if (!place) throw new Error("the page has no place for the program");

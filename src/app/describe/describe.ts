@@ -6,7 +6,7 @@ import { openingTokens } from "./opening";
 import { planeTokens } from "./plane";
 import { shapedTokens } from "./shaped";
 import { seamTokens, stationsTokens } from "./stations";
-import type { Clause, Token } from "./token";
+import type { Clause, ClauseKind, Token } from "./token";
 
 const none: ReadonlySet<string> = new Set();
 
@@ -18,26 +18,30 @@ export function describe(job: Job, spelled: ReadonlySet<string> = none, trade: T
   const place = clauseWords.places[job.part.attitude];
   const { names } = clauseWords;
   return [
-    { id: "part", part: "body", name: names.body, on: true, field: "part", tokens: bodyTokens(job, place) },
+    { id: "part", part: "body", kind: "body", name: names.body, on: true, field: "part", tokens: bodyTokens(job, place) },
     ...job.part.cuts.map((cut, index): Clause => ({
       id: `cut:${cut.id}`,
       part: "cut",
+      kind: cutKind(cut),
       name: cutName(cut),
       on: cut.on,
       field: `part.cuts.${index}`,
       tokens: cutTokens(cut, index, place, spelled),
     })),
-    { id: "sheet", part: "sheet", name: names.sheet, on: true, field: "part.thickness", tokens: sheetTokens(job) },
-    { id: "seam", part: "seam", name: names.seam, on: true, field: "development.seam", tokens: seamTokens(job, place, trade) },
-    { id: "stations", part: "stations", name: names.stations, on: true, field: "development.stations", tokens: stationsTokens(job) },
+    { id: "sheet", part: "sheet", kind: "sheet", name: names.sheet, on: true, field: "part.thickness", tokens: sheetTokens(job) },
+    { id: "seam", part: "seam", kind: "seam", name: names.seam, on: true, field: "development.seam", tokens: seamTokens(job, place, trade) },
+    { id: "stations", part: "stations", kind: "stations", name: names.stations, on: true, field: "development.stations", tokens: stationsTokens(job) },
   ];
 }
 
 /** The kind of this cut in a word or two. */
 export function cutName(cut: Cut): string {
-  const { names } = clauseWords;
-  if (cut.kind === "plane") return names.plane;
-  return cut.kind === "shaped" ? names[cut.profile.shape] : names[cut.outline.shape];
+  return clauseWords.names[cutKind(cut)];
+}
+
+function cutKind(cut: Cut): ClauseKind {
+  if (cut.kind === "plane") return "plane";
+  return cut.kind === "shaped" ? cut.profile.shape : cut.outline.shape;
 }
 
 function cutTokens(cut: Cut, index: number, place: PlaceWords, spelled: ReadonlySet<string>): Token[] {

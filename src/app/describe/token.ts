@@ -1,5 +1,6 @@
 import type { Job } from "../../core/index";
 import type { Quantity } from "../quantity/format";
+import type { clauseWords } from "../words/clauses";
 
 // What a clause is made of: text to read, and numbers and choices edited where they stand.
 
@@ -47,10 +48,14 @@ export type Token = TextToken | NumberToken | ChoiceToken | BreakToken;
 
 export type ClausePart = "body" | "cut" | "sheet" | "seam" | "stations" | "shop";
 
+/** What a clause is about; each has a name in the words of the clauses. */
+export type ClauseKind = keyof typeof clauseWords.names;
+
 export interface Clause {
   /** "part" for the body, "sheet", "seam", "stations", "cut:" and the id of the cut, or "shop:" and the field of what the shop adds. */
   readonly id: string;
   readonly part: ClausePart;
+  readonly kind: ClauseKind;
   readonly name: string;
   readonly on: boolean;
   /** The path in the job file of the part described. */
