@@ -48,8 +48,8 @@ export type Token = TextToken | NumberToken | ChoiceToken | BreakToken;
 
 export type ClausePart = "body" | "cut" | "sheet" | "seam" | "stations" | "shop";
 
-/** What a clause is about; each has a name in the words of the clauses. */
-export type ClauseKind = keyof typeof clauseWords.names;
+/** What a clause is about. */
+export type ClauseKind = keyof typeof clauseWords.names | "shop";
 
 export interface Clause {
   /** "part" for the body, "sheet", "seam", "stations", "cut:" and the id of the cut, or "shop:" and the field of what the shop adds. */

@@ -1,5 +1,6 @@
 import { useId } from "react";
 import type { ChoiceToken } from "../describe/token";
+import { useHelpOf } from "../help/helped";
 import { changing } from "../store/changing";
 import { spell, useApp } from "../store/store";
 import { FieldFault } from "./FieldFault";
@@ -8,6 +9,7 @@ import { FieldFault } from "./FieldFault";
 export function ChoiceField({ token, tail = "" }: { token: ChoiceToken; tail?: string }) {
   const draft = useApp((state) => state.drafts[token.key]);
   const faultId = useId();
+  const helped = useHelpOf(token.key);
   const choose = (value: string) => {
     if (token.spells !== undefined) spell(token.key.replace(/\.side$/, ""), value === token.spells);
     changing((by) => by.commit(token.key, value, (job) => token.put(job, value), token.label));
@@ -19,7 +21,7 @@ export function ChoiceField({ token, tail = "" }: { token: ChoiceToken; tail?: s
         data-field={token.key}
         aria-label={token.label}
         aria-invalid={draft ? true : undefined}
-        aria-describedby={draft ? faultId : undefined}
+        aria-describedby={[draft && faultId, helped].filter(Boolean).join(" ") || undefined}
         value={draft?.text ?? token.value}
         onChange={(event) => choose(event.target.value)}
       >

@@ -3,7 +3,9 @@ import type { Problem } from "../../core/index";
 import type { ShopClause } from "../describe/shop/shopClauses";
 import type { Clause, Token } from "../describe/token";
 import { FaultSentence } from "../screen/FaultSentence";
-import { afterTouch } from "../screen/later";
+import { explainField, useHelp } from "../help/helped";
+import { afterTouch, later } from "../screen/later";
+import { narrow, useMedia } from "../screen/useMedia";
 import { takeClause } from "../store/store";
 import { clauseWords } from "../words/clauses";
 import { ChoiceField } from "./ChoiceField";
@@ -11,13 +13,27 @@ import { NumberField } from "./NumberField";
 
 const ClauseVerbs = afterTouch(async () => (await import("./ClauseVerbs")).ClauseVerbs);
 const ShopVerbs = afterTouch(async () => (await import("./ShopVerbs")).ShopVerbs);
+const FieldHelp = later(async () => (await import("../help/FieldHelp")).FieldHelp);
 const StationVerbs = afterTouch(async () => (await import("./StationVerbs")).StationVerbs);
 
 /** One sentence of the description, tied to its part of the drawing. */
 export const ClauseView = memo(function ClauseView({ clause, inHand, notices, found }: { clause: Clause; inHand: boolean; notices: readonly Problem[]; found?: string | undefined }) {
   const take = () => takeClause(clause.id);
+  const { on, field } = useHelp();
+  const isNarrow = useMedia(narrow);
   return (
-    <li className="clause" data-clause={clause.id} data-in-hand={inHand || undefined} data-off={clause.on ? undefined : true} onFocus={take} onPointerEnter={take} onPointerLeave={() => takeClause(null)}>
+    <li
+      className="clause"
+      data-clause={clause.id}
+      data-in-hand={inHand || undefined}
+      data-off={clause.on ? undefined : true}
+      onFocus={(event) => {
+        take();
+        explainField(clause, event.target);
+      }}
+      onPointerEnter={take}
+      onPointerLeave={() => takeClause(null)}
+    >
       <div role="group" aria-label={clause.name}>
         <p>
           {clause.tokens.map((token, i) => (
@@ -34,6 +50,7 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices, fo
         {clause.part === "cut" && <ClauseVerbs id={clause.id.replace(/^cut:/, "")} name={clause.name} />}
         {clause.part === "stations" && <StationVerbs />}
         {clause.part === "shop" && <ShopVerbs id={clause.id.replace(/^shop:/, "") as ShopClause} name={clause.name} />}
+        {isNarrow && on && field?.clause === clause.id && <FieldHelp field={field} />}
       </div>
     </li>
   );

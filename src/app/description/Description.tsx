@@ -1,11 +1,13 @@
-import { useMemo } from "react";
+import { useMemo, type KeyboardEvent } from "react";
 import type { Problem } from "../../core/index";
 import { describe } from "../describe/describe";
 import { cutWords, type CutWord } from "../describe/cutWords";
 import type { Clause } from "../describe/token";
 import { useFormat } from "../quantity/useFormat";
+import { switchHelp, useHelp } from "../help/helped";
 import { afterTouch, later } from "../screen/later";
 import { useTouch } from "../screen/touch";
+import { narrow, useMedia } from "../screen/useMedia";
 import { selectClause, selectJob, selectNotices, selectSpelled } from "../store/select";
 import { changing, sayNotFetched } from "../store/changing";
 import { useApp } from "../store/store";
@@ -18,6 +20,8 @@ import { VerbMenu } from "./VerbMenu";
 const ShopPart = later(async () => (await import("./ShopPart")).ShopPart);
 const ProofView = afterTouch(async () => (await import("./ProofView")).ProofView);
 
+const FieldHelp = later(async () => (await import("../help/FieldHelp")).FieldHelp);
+
 const none: readonly Problem[] = [];
 
 /** The job as sentences, edited in place. */
@@ -25,6 +29,8 @@ export function Description() {
   const job = useApp(selectJob);
   const spelled = useApp(selectSpelled);
   const inHand = useApp(selectClause);
+  const help = useHelp();
+  const isNarrow = useMedia(narrow);
   const notices = useNoticesByClause();
   const { trade } = useFormat();
   const clauses = useMemo(() => describe(job, spelled, trade), [job, spelled, trade]);
@@ -35,15 +41,31 @@ export function Description() {
   const firstAfterCuts = clauses.findIndex((clause) => clause.part === "sheet");
   const verbs = cutWords.map((word) => ({ label: clauseWords.add[word], act: () => add(word) }));
   return (
-    <section id="description" className="description" aria-label={words.description} tabIndex={-1}>
-      <ul className="clauses">{clauses.slice(0, firstAfterCuts).map(view)}</ul>
-      <VerbMenu className="add-cut" word={clauseWords.add.verb} verbs={verbs} />
-      <ul className="clauses">{clauses.slice(firstAfterCuts).map(view)}</ul>
-      <div className="shop-part">{(touched || changed) && <ShopPart />}</div>
-      <NoteField />
-      <ProofView />
+    <section id="description" className="description" aria-label={words.description} tabIndex={-1} onKeyDown={helpKey}>
+      <div className="description-page">
+        <ul className="clauses">{clauses.slice(0, firstAfterCuts).map(view)}</ul>
+        <div className="description-verbs">
+          <VerbMenu className="add-cut" word={clauseWords.add.verb} verbs={verbs} />
+          <button type="button" className="verb explain" aria-pressed={help.on} aria-keyshortcuts="F1" title={words.explainTitle} onClick={switchHelp}>
+            {words.explain}
+          </button>
+        </div>
+        {isNarrow && help.on && !help.field && <FieldHelp field={null} />}
+        <ul className="clauses">{clauses.slice(firstAfterCuts).map(view)}</ul>
+        <div className="shop-part">{(touched || changed) && <ShopPart />}</div>
+        <NoteField />
+        <ProofView />
+      </div>
+      {!isNarrow && help.on && <FieldHelp field={help.field} />}
     </section>
   );
+}
+
+/** F1 says what fields mean, or leaves off. */
+function helpKey(event: KeyboardEvent): void {
+  if (event.key !== "F1") return;
+  event.preventDefault();
+  switchHelp();
 }
 
 function add(word: CutWord): void {

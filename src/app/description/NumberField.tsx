@@ -1,5 +1,6 @@
 import { useId, useRef, useState, type KeyboardEvent } from "react";
 import type { NumberToken } from "../describe/token";
+import { useHelpOf } from "../help/helped";
 import { useFormat } from "../quantity/useFormat";
 import type { Gesture } from "../store/history";
 import { dropDraft, keepDraft, useApp } from "../store/store";
@@ -13,6 +14,7 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
   const draft = useApp((state) => state.drafts[token.key]);
   const [typed, setTyped] = useState<string | null>(null);
   const faultId = useId();
+  const helped = useHelpOf(token.key);
   const text = typed ?? draft?.text ?? format.field(token.value, token.quantity);
 
   /** What is typed stays in the field until the change is made or refused, also when it cannot even be tried. */
@@ -56,7 +58,7 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
         className={`number ${token.quantity}`}
         aria-label={token.label}
         aria-invalid={draft ? true : undefined}
-        aria-describedby={draft ? faultId : undefined}
+        aria-describedby={[draft && faultId, helped].filter(Boolean).join(" ") || undefined}
         inputMode={token.quantity === "count" ? "numeric" : "text"}
         autoComplete="off"
         spellCheck={false}

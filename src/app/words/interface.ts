@@ -18,6 +18,8 @@ export const words = {
   skip: "Skip to the description",
 
   description: "Description",
+  explain: "Explain",
+  explainTitle: "Say what each field means (F1)",
   more: "more",
   stationVerbs: "Stations, more: add or remove one of your own",
   clauseVerbs: (name: string) => `${name}, more: move, copy, switch off, remove`,

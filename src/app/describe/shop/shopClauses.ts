@@ -23,7 +23,7 @@ export function shopClauses(job: Job, spelled: ReadonlySet<string>): Clause[] {
   const { names } = shopWords;
   const wrap = fabrication.purpose === "wrap";
   const clause = (id: ShopClause, name: string, shown: boolean, tokens: () => Token[]): Clause[] =>
-    shown || keysOf(id).some((key) => spelled.has(key)) ? [{ id: clauseId(id), part: "shop", name, on: true, field: shopKey(id), tokens: tokens() }] : [];
+    shown || keysOf(id).some((key) => spelled.has(key)) ? [{ id: clauseId(id), part: "shop", kind: "shop", name, on: true, field: shopKey(id), tokens: tokens() }] : [];
   return [
     ...clause("purpose", names.purpose, wrap, () => purposeTokens(job)),
     ...clause("gauge", names.gauge, fabrication.gauge !== null, () => gaugeTokens(job)),
