@@ -21,7 +21,7 @@ export interface Miniature {
 }
 
 /** Room kept round the drawing, sheet mm. */
-const MARGIN = 2;
+const MARGIN = 3;
 
 /** Figures are not written; what is drawn for them would be this high, sheet mm. */
 const LETTERING = 2.5;
@@ -63,5 +63,5 @@ function viewLines({ job }: Development, piece: Piece, name: ViewName, place: Pl
 }
 
 function patternLines(piece: Piece, place: Place): PathItem[] {
-  return [...stationLines(piece, place, metricsFor(LETTERING)), ...patternEdges(piece, place)];
+  return [...stationLines(piece, place, metricsFor(LETTERING)), ...patternEdges(piece.pattern.loops, place)];
 }

@@ -77,7 +77,7 @@ function sizeItems(mark: Size, place: Place): Item[] {
   const [from, to] = ends(mark).map((end) => onSheet(place, end)) as [Vec2, Vec2];
   const along = directionOf(from, to);
   const inside = Math.hypot(to.x - from.x, to.y - from.y) > 2.5 * ARROW;
-  const out = (tip: Vec2, way: number) => stroke("station in hand", tip, { x: tip.x + 2 * ARROW * Math.cos(way), y: tip.y + 2 * ARROW * Math.sin(way) });
+  const out = (tip: Vec2, way: number) => stroke("station in hand", tip, { x: tip.x + 1.6 * ARROW * Math.cos(way), y: tip.y + 1.6 * ARROW * Math.sin(way) });
   return [
     stroke("dimension", onSheet(place, mark.from), from),
     stroke("dimension", onSheet(place, mark.to), to),
