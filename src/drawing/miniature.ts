@@ -21,7 +21,10 @@ export interface Miniature {
 }
 
 /** Room kept round the drawing, sheet mm. */
-const MARGIN = 3;
+const MARGIN = 2;
+
+/** How often the scale is corrected; each time what is too much shrinks by far more than half. */
+const ROUNDS = 4;
 
 /** Figures are not written; what is drawn for them would be this high, sheet mm. */
 const LETTERING = 2.5;
@@ -36,13 +39,23 @@ export function miniature(development: Development, { view, marks }: Miniature, 
   if (!piece) throw new RangeError("nothing to draw: no piece");
   const lines = (place: Place) => (view === "pattern" ? patternLines(piece, place) : viewLines(development, piece, view, place));
   const model = { origin: { x: 0, y: 0 }, scale: 1, turn: 0 } as const;
-  const box = growBox(joined(boundsOf(lines(model).filter(({ pen }) => pen !== "centre line")), markPoints(marks)), 1e-6);
-  const scale = Math.min((width - 2 * MARGIN) / (box.right - box.left), (height - 2 * MARGIN) / (box.top - box.bottom));
-  const place: Place = { origin: { x: 0, y: 0 }, scale, turn: 0 };
-  const drawn = [...lines(place), ...markItems(marks, place)];
-  const middle = (low: number, high: number) => ((low + high) / 2) * scale;
-  const move = { x: width / 2 - middle(box.left, box.right), y: height / 2 - middle(box.bottom, box.top) };
-  return drawn.map((item) => moveItem(item, move));
+  const box = growBox(joined(seen(lines(model)), markPoints(marks)), 1e-6);
+  const room = ({ left, right, bottom, top }: Box) => Math.min((width - 2 * MARGIN) / (right - left), (height - 2 * MARGIN) / (top - bottom));
+  const draw = (scale: number): Item[] => {
+    const place: Place = { origin: { x: 0, y: 0 }, scale, turn: 0 };
+    return [...lines(place), ...markItems(marks, place)];
+  };
+  // Arrowheads do not grow with the scale: where they stand outside, the rest makes room for them.
+  let scale = room(box);
+  for (let round = 0; round < ROUNDS; round++) scale *= Math.min(1, room(seen(draw(scale))));
+  const drawn = draw(scale);
+  const { left, right, bottom, top } = seen(drawn);
+  return drawn.map((item) => moveItem(item, { x: (width - left - right) / 2, y: (height - bottom - top) / 2 }));
+}
+
+/** The box that counts: centre lines may run into the margin. */
+function seen(items: readonly Item[]): Box {
+  return boundsOf(items.filter((item) => !("pen" in item && item.pen === "centre line")));
 }
 
 function joined(box: Box, points: readonly Vec2[]): Box {

@@ -11,7 +11,7 @@ describe("miniature", () => {
   const { development } = outcome;
 
   it("fills its window in one direction and stays inside in the other", () => {
-    const lines = miniature(development, { view: "front", marks: [] }, 60, 46).filter((item) => "pen" in item && item.pen !== "centre line");
+    const lines = miniature(development, { view: "front", marks: [] }, 60, 44).filter((item) => "pen" in item && item.pen !== "centre line");
     const { left, right, bottom, top } = boundsOf(lines);
     expect(top - bottom).toBeCloseTo(40, 5);
     expect((right - left) / (top - bottom)).toBeCloseTo(100 / 150, 5);
@@ -19,7 +19,7 @@ describe("miniature", () => {
   });
 
   it("draws a size beside what it measures, its two heads on its ends", () => {
-    const items = miniature(development, { view: "front", marks: [{ kind: "size", from: { x: -50, y: 0 }, to: { x: -50, y: 150 }, beside: 20 }] }, 60, 46);
+    const items = miniature(development, { view: "front", marks: [{ kind: "size", from: { x: -50, y: 0 }, to: { x: -50, y: 150 }, beside: 20 }] }, 60, 44);
     const heads = items.flatMap((item) => (item.kind === "arrowhead" ? [item.tip] : []));
     expect(heads).toHaveLength(2);
     expect(Math.abs((heads[1]?.y ?? 0) - (heads[0]?.y ?? 0))).toBeCloseTo(40, 5);

@@ -39,7 +39,7 @@ export function cutName(cut: Cut): string {
   return clauseWords.names[cutKind(cut)];
 }
 
-function cutKind(cut: Cut): ClauseKind {
+function cutKind(cut: Cut): Exclude<ClauseKind, "shop"> {
   if (cut.kind === "plane") return "plane";
   return cut.kind === "shaped" ? cut.profile.shape : cut.outline.shape;
 }

@@ -10,7 +10,6 @@ const before = [thin(0, 150, -32, 150), thin(-32, 150, -32, 0), thin(-32, 0, 0, 
 const after = [thin(314, 150, 346, 150), thin(346, 150, 346, 0), thin(346, 0, 314, 0)];
 
 export const shopHelp: HelpTable = {
-  "sheet.material": { says: "What the sheet is made of. It gives the weight, and is written on the drawing.", sample: "plain", view: "top", marks: [...wall, place(36, 36)] },
   "shop.purpose": {
     says: "A sheet to be rolled into the pipe, or a template of paper or card to be wrapped round a pipe that is there.",
     sample: "plain", view: "top", marks: [circle(60), angle(0, 0, 74, 30, 100)],
