@@ -1,6 +1,7 @@
 // `npm test`: types, lint, unit, property, golden, house and oracle tests, then the browser tests on the production build.
-// Stops at the first step that fails. The last line counts the tests of both runners.
-import { spawnSync } from "node:child_process";
+// Stops at the first step that fails. The last line counts the tests of both runners. Types, lint and build, which keep
+// one core busy each, run side by side.
+import { spawn, spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { runBrowserTests } from "./browser-tests.mjs";
@@ -13,15 +14,17 @@ const counts = { passed: 0, failed: 0, skipped: 0 };
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
 
-await step("types", () => node("typescript/bin/tsc", "--pretty", "false"));
-await step("types without DOM and React: core, drawing, output", () => node("typescript/bin/tsc", "--pretty", "false", "-p", ".config/tsconfig.core.json"));
-await step("lint", () => node("eslint/bin/eslint.js", "-c", ".config/eslint.config.js", "--max-warnings", "0", "src", "tests", "vite.config.ts"));
+await Promise.all([
+  step("lint", () => nodeAside("eslint/bin/eslint.js", "-c", ".config/eslint.config.js", "--max-warnings", "0", "src", "tests", "vite.config.ts")),
+  step("types", () => nodeAside("typescript/bin/tsc", "--pretty", "false"))
+    .then(() => step("types without DOM and React: core, drawing, output", () => nodeAside("typescript/bin/tsc", "--pretty", "false", "-p", ".config/tsconfig.core.json")))
+    .then(() => step("production build", () => nodeAside("vite/bin/vite.js", "build"))),
+]);
 await step("unit, property, golden, house and oracle tests", () => {
   const ok = node("vitest/vitest.mjs", "run", "--reporter=default", "--reporter=json", `--outputFile.json=${vitestReport}`);
   countVitest();
   return ok;
 });
-await step("production build", () => node("vite/bin/vite.js", "build"));
 await step("browser tests on the production build", async () => {
   const ok = await runBrowserTests([], playwrightReport);
   countPlaywright();
@@ -30,7 +33,7 @@ await step("browser tests on the production build", async () => {
 finish(true);
 
 async function step(name, run) {
-  console.log(`\n== ${name}`);
+  console.log(`\n== ${name}: begun`);
   const start = performance.now();
   let ok = false;
   try {
@@ -45,9 +48,27 @@ async function step(name, run) {
 
 /** Runs a package's program and says whether it ended well. */
 function node(program, ...args) {
-  // CI: the runners must never write what they compare with.
-  const env = { ...process.env, CI: "true" };
-  return spawnSync(process.execPath, [join("node_modules", program), ...args], { stdio: "inherit", env }).status === 0;
+  return spawnSync(process.execPath, [join("node_modules", program), ...args], { stdio: "inherit", env: neverWriting() }).status === 0;
+}
+
+/** The same beside others: what it says is held back until it ends, so that no two speak at once. */
+function nodeAside(program, ...args) {
+  return new Promise((resolve, reject) => {
+    const said = [];
+    const child = spawn(process.execPath, [join("node_modules", program), ...args], { stdio: ["ignore", "pipe", "pipe"], env: neverWriting() });
+    for (const stream of [child.stdout, child.stderr]) stream.on("data", (text) => said.push(text));
+    child.once("error", reject);
+    process.once("exit", () => child.kill());
+    child.once("close", (status) => {
+      process.stdout.write(Buffer.concat(said));
+      resolve(status === 0);
+    });
+  });
+}
+
+/** CI: the runners must never write what they compare with. */
+function neverWriting() {
+  return { ...process.env, CI: "true" };
 }
 
 function countVitest() {

@@ -8,6 +8,8 @@ import { expect, test } from "./page";
 
 // The page sends nothing, obeys its own policy, works without a network, and is brought up to date only when asked.
 
+test.use({ keepsFiles: true });
+
 const built = fileURLToPath(new URL("../../dist/", import.meta.url));
 
 test("a sitting at the page asks no other address and breaks no rule of its policy", async ({ page, context, baseURL }) => {

@@ -2,9 +2,15 @@ import { expect, test as plain } from "@playwright/test";
 
 /**
  * The test function of the browser tests. Its page fails the test that uses it when the app throws, writes an error or
- * a warning to the console, or asks any address but its own.
+ * a warning to the console, or asks any address but its own. Its browser refuses to keep files for use without a network,
+ * which costs each visit as much again as the page, unless the test uses `keepsFiles: true`.
  */
-export const test = plain.extend({
+export const test = plain.extend<{ keepsFiles: boolean }>({
+  keepsFiles: [false, { option: true }],
+  context: async ({ context, keepsFiles }, use) => {
+    if (!keepsFiles) await context.addInitScript(refuseToKeepFiles);
+    await use(context);
+  },
   page: async ({ page, baseURL }, use) => {
     const faults: string[] = [];
     page.on("pageerror", (error) => faults.push(`thrown: ${error.message}`));
@@ -19,5 +25,11 @@ export const test = plain.extend({
     expect(faults).toEqual([]);
   },
 });
+
+/** Runs in the page, before anything of it: what a browser says that allows no service worker. */
+function refuseToKeepFiles(): void {
+  if (!("ServiceWorkerContainer" in self)) return;
+  ServiceWorkerContainer.prototype.register = () => Promise.reject(new DOMException("refused", "SecurityError"));
+}
 
 export { expect };

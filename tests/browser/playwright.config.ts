@@ -14,7 +14,8 @@ export default defineConfig({
   testDir: ".",
   testMatch: "**/*.spec.ts",
   outputDir: "../../test-results",
-  workers: 1,
+  // Files side by side, each test in a context of its own; one browser keeps about one core busy.
+  workers: 2,
   retries: 0,
   forbidOnly: true,
   // A guard against hanging only; no test asserts a time.

@@ -60,6 +60,7 @@ test("the work of a closed tab can be taken up again", async ({ page, context })
   await other.goto("/");
   await entitle(other, "Two");
   await other.close();
+  await untilAlone(page);
   await page.reload();
   await page.getByRole("button", { name: "Earlier work", exact: true }).click();
   await expect(page.locator(".example strong")).toHaveText(["Two"]);
@@ -129,6 +130,11 @@ test("a kept text that is no job is put aside, and older work can be taken up", 
   await page.getByRole("button", { name: "Earlier work", exact: true }).click();
   await expect(page.locator(".example strong")).toHaveText(["Older"]);
 });
+
+/** Until this page alone holds its work: for a moment after a tab was closed its work still counts as in hand. */
+async function untilAlone(page: Page): Promise<void> {
+  await expect.poll(() => page.evaluate(async () => (await navigator.locks.query()).held?.length)).toBe(1);
+}
 
 async function entitle(page: Page, text: string): Promise<void> {
   await title(page).fill(text);
