@@ -5,6 +5,7 @@ import { spawn, spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { runBrowserTests } from "./browser-tests.mjs";
+import { popplerForTests } from "./poppler.mjs";
 
 const reports = join(".cache", "reports");
 const vitestReport = join(reports, "vitest.json");
@@ -20,6 +21,7 @@ await Promise.all([
     .then(() => step("types without DOM and React: core, drawing, output", () => nodeAside("typescript/bin/tsc", "--pretty", "false", "-p", ".config/tsconfig.core.json")))
     .then(() => step("production build", () => nodeAside("vite/bin/vite.js", "build"))),
 ]);
+await step("poppler, to measure PDF files with", () => Boolean(popplerForTests()));
 await step("unit, property, golden, house and oracle tests", () => {
   const ok = node("vitest/vitest.mjs", "run", "--reporter=default", "--reporter=json", `--outputFile.json=${vitestReport}`);
   countVitest();

@@ -7,7 +7,7 @@ import { pdfPages, type PdfPath } from "./pdfPages";
 
 test.beforeEach(async ({ page }) => {
   await page.goto("/");
-  await page.getByRole("button", { name: "Print" }).first().click();
+  await openPrint(page);
 });
 
 test("the PDF is true to size: the pattern is as wide as its stretch-out, the ruler measures 100 mm", async ({ page }) => {
@@ -30,10 +30,11 @@ test("a sheet too small gives tiles, each the size of the paper, with a cover", 
 
 test("a long PDF says how far it is, and is given up on request: nothing is saved, and the next one is", async ({ page }) => {
   await page.keyboard.press("Escape");
+  await expect(page.getByRole("dialog")).toBeHidden();
   await page.getByLabel("Diameter", { exact: true }).fill("300");
   await page.keyboard.press("Enter");
   await expect(page.locator(".drawing")).toContainText("⌀300");
-  await page.getByRole("button", { name: "Print" }).first().click();
+  await openPrint(page);
   await page.getByRole("dialog").getByRole("combobox", { name: "Sheet" }).selectOption("A4");
   let saved = 0;
   page.on("download", () => saved++);
@@ -46,6 +47,11 @@ test("a long PDF says how far it is, and is given up on request: nothing is save
   expect(pdfPages(await savedPdf(page))).toHaveLength(1);
   expect(saved).toBe(1);
 });
+
+async function openPrint(page: Page): Promise<void> {
+  await page.getByRole("banner").getByRole("button", { name: "Print" }).click();
+  await expect(page.getByRole("heading", { name: "Print the pattern, true to size" })).toBeVisible();
+}
 
 async function savedPdf(page: Page): Promise<Buffer> {
   const waiting = page.waitForEvent("download");
