@@ -1,7 +1,7 @@
 // Thickness, edges, seams, bends, gauges and densities from published figures; each source beside its check. Inches are 25.4 mm.
 import { describe, expect, it } from "vitest";
 import { bendAllowance, bendDeduction, DENSITIES, dinKFactor, fabricate, GAUGES, gaugeThickness, type FabricationChoices, type GaugeTable } from "../../src/core/index";
-import { expectClose } from "../support/approximate";
+import { expectAllClose, expectClose } from "../support/approximate";
 import { developed, developedPipe } from "../support/developed";
 import { pipeJob } from "../support/pipeJob";
 
@@ -74,6 +74,23 @@ describe("the bend allowance", () => {
     const bend = { insideRadius: 0.032, thickness: 0.05, angle: Math.PI / 2 };
     expectClose(bendAllowance(bend, 0.447), 0.085, 5e-4);
     expectClose(bendDeduction(bend, 0.447), 0.079, 5e-4);
+  });
+});
+
+describe("bends of a strip", () => {
+  // BND-04, second part: the three bends of .740/.420/1.050/1.000 measured outside come to 2.973 in flat.
+  it("of .740, .420, 1.050 and 1.000 in outside leave 2.973 in flat", () => {
+    expectClose(0.74 + 0.42 + 1.05 + 1 - 3 * bendDeduction({ insideRadius: 0.032, thickness: 0.05, angle: Math.PI / 2 }, 0.447), 2.973, 0.002);
+  });
+  // BND-05: FAA-H-8083-31, vol. 1, chapter 4: T .040, R .16: set-back .2, flats .8, 1.6, .8 of a channel of 1.00 by 2.00 by 1.00 in.
+  it("of a channel are set back by .2 in, half of what allowance and deduction are together", () => {
+    const bend = { insideRadius: 0.16, thickness: 0.04, angle: Math.PI / 2 };
+    const setBack = (bendAllowance(bend, 0.447) + bendDeduction(bend, 0.447)) / 2;
+    expectAllClose([setBack, 1 - setBack, 2 - 2 * setBack], [0.2, 0.8, 1.6], 1e-12);
+  });
+  // BND-08: Austrian school text, Westermann 978-3-7100-2443-6, p. 206: 0.5 r + 1.5 t a right angle, r = t = 1, legs 50/40/30 give 116; DIN says 1.92 for the rule's 2.
+  it("of legs 50, 40 and 30 with r = t = 1 come to 116 by the rule, to 0.2 of that by DIN 6935", () => {
+    expectClose(50 + 40 + 30 - 2 * bendDeduction({ insideRadius: 1, thickness: 1, angle: Math.PI / 2 }, dinKFactor(1, 1)), 116, 0.2);
   });
 });
 

@@ -1,30 +1,63 @@
 // Marks of the whole sheet: the arrow to the top, the way it is rolled, where the seam's edges meet each other.
 
+import { TURN } from "../numeric/angle";
+import { NOISE } from "../numeric/tolerance";
+import { elementAt } from "../part/pieceElement";
 import type { Piece } from "../part/pipePiece";
 import type { Loop } from "../unroll/pattern";
 import type { Layout } from "./elementMarks";
 import { type Mark, lineBetween } from "./mark";
 
-/** Arrows take at most this share of the stretch they stand on, and at most this many mm. */
-const SHARE = 0.3;
+/** Arrows take at most this share of the girth and of the stretch they stand on, and at most this many mm. */
+const GIRTH_SHARE = 0.2;
+const STRETCH_SHARE = 0.3;
 const LONGEST = 60;
+
+/** The arrow of rolling runs this far under the foot of the other, as a share of its length. */
+const UNDER = 0.15;
+
+/** So many places along the girth are tried; none nearer to a quarter line than this share of the girth. */
+const PLACES = 24;
+const OFF_QUARTERS = 1 / 60;
 
 /** Not in the middle, so that the two edges cannot be matched upside down. */
 const MATCH = 1 / 3;
 
-/** Arrows on the longest kept stretch of all stations; the rolling arrow only for a blank. */
-export function arrowMarks({ stations, pattern }: Piece, { opposite }: Layout, rolled: boolean): Mark[] {
-  let best = { x: 0, from: 0, to: 0 };
-  for (const { girth, before, after } of stations) {
-    for (const { from, to } of [...before, ...after]) if (to - from > best.to - best.from) best = { x: girth, from, to };
+/** Arrows where the sheet is highest without an opening under them, off the quarter lines; the rolling arrow only for a blank. */
+export function arrowMarks(piece: Piece, { opposite }: Layout, rolled: boolean): Mark[] {
+  const { girth } = piece.pattern;
+  const half = Math.min(LONGEST, GIRTH_SHARE * girth) / 2;
+  let best = { x: girth / 2, from: 0, to: 0 };
+  for (let k = 0; k < PLACES; k++) {
+    const x = half + ((k + 0.5) / PLACES) * (girth - 2 * half);
+    if (besideQuarter(piece, x)) continue;
+    for (const { from, to } of commonStretches(piece, [x - half, x, x + half])) if (to - from > (1 + NOISE) * (best.to - best.from)) best = { x, from, to };
   }
-  const size = Math.min(LONGEST, SHARE * (best.to - best.from), SHARE * pattern.girth);
-  const middle = (best.from + best.to) / 2;
-  const inside = Math.max(size, Math.min(pattern.girth - size, best.x));
-  const x = opposite ? pattern.girth - inside : inside;
-  const top: Mark = { kind: "top", line: lineBetween({ x, y: middle - size / 2 }, { x, y: middle + size / 2 }) };
+  const size = Math.min(2 * half, STRETCH_SHARE * (best.to - best.from));
+  const x = opposite ? girth - best.x : best.x;
+  const foot = (best.from + best.to - size) / 2;
+  const top: Mark = { kind: "top", line: lineBetween({ x, y: foot }, { x, y: foot + size }) };
   if (!rolled) return [top];
-  return [top, { kind: "rolling", line: lineBetween({ x: x - size / 2, y: middle }, { x: x + size / 2, y: middle }) }];
+  const y = foot - UNDER * size;
+  return [top, { kind: "rolling", line: lineBetween({ x: x - size / 2, y }, { x: x + size / 2, y }) }];
+}
+
+function besideQuarter({ pattern: { girth, seam, towards } }: Piece, x: number): boolean {
+  const quarters = (4 * x) / girth + (4 * towards * seam) / TURN;
+  return Math.abs(quarters - Math.round(quarters)) < 4 * OFF_QUARTERS;
+}
+
+/** What is kept at all of these places of the girth. */
+function commonStretches(piece: Piece, places: readonly number[]): { from: number; to: number }[] {
+  const kept = places.map((place) => {
+    const { before, after } = elementAt(piece, place);
+    return before.flatMap((a) => after.map((b) => overlap(a, b))).filter(({ from, to }) => from < to);
+  });
+  return kept.reduce((common, next) => common.flatMap((a) => next.map((b) => overlap(a, b))).filter(({ from, to }) => from < to));
+}
+
+function overlap(a: { from: number; to: number }, b: { from: number; to: number }): { from: number; to: number } {
+  return { from: Math.max(a.from, b.from), to: Math.min(a.to, b.to) };
 }
 
 /** "seam" at one height of both edges of the seam, on its longest stretch. */

@@ -21,18 +21,19 @@ export function quarterItems({ marks, ...piece }: FabricatedPiece): PathItem[] {
   });
 }
 
-/** The ticks that do not run along an edge, the seam or a quarter line. */
+/** The ticks that do not run along an edge, the seam or a quarter line; shorter where the sheet is narrow, so that the two of a station do not meet. */
 export function tickItems(piece: FabricatedPiece): PathItem[] {
   const drawn = uprightOf(piece, true);
-  return piece.marks.flatMap((mark) => {
-    if (mark.kind !== "tick") return [];
-    const line = tickLine(mark);
+  const ticks = piece.marks.filter((mark): mark is Tick => mark.kind === "tick");
+  return ticks.flatMap((tick) => {
+    const facing = ticks.find(({ end, at }) => end !== tick.end && Math.abs(at.x - tick.at.x) < SAME);
+    const line = tickLine(tick, Math.min(TICK, facing ? Math.abs(facing.at.y - tick.at.y) / 3 : TICK));
     return drawn.some((other) => covers(other, line)) ? [] : [stroke("station tick", line.from, line.to)];
   });
 }
 
-function tickLine({ at, into }: Tick): Line {
-  return { kind: "line", from: at, to: { x: at.x + TICK * into.x, y: at.y + TICK * into.y } };
+function tickLine({ at, into }: Tick, length: number): Line {
+  return { kind: "line", from: at, to: { x: at.x + length * into.x, y: at.y + length * into.y } };
 }
 
 /** The upright lines of edges, bend and seam lines, with the quarter lines if wanted. */
