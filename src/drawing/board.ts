@@ -3,7 +3,7 @@
 import type { Development, Piece, Vec2 } from "../core/index";
 import type { Arrangement, BlockName } from "./arrange";
 import { boundsOf } from "./bounds";
-import type { Box } from "./box";
+import { type Box, joinBoxes } from "./box";
 import type { Item } from "./display";
 import { type Figures, METRIC } from "./figures";
 import { LETTERING, textWidth } from "./lettering";
@@ -92,7 +92,7 @@ function heldAs({ scale, arrangement, bounds, blocks: { front, top, side, patter
 }
 
 /** The circle takes a few figures across, the stretch-out its own length in figures. */
-function leastScale({ form: { radius, girth } }: Piece, { lettering, gap }: Metrics, stretchOut: string): number {
+function leastScale({ form: { cutRadius: radius, girth } }: Piece, { lettering, gap }: Metrics, stretchOut: string): number {
   return Math.max((4 * lettering) / (2 * radius), (textWidth(stretchOut, lettering) + 4 * gap) / girth);
 }
 
@@ -129,6 +129,6 @@ function settled(fitted: Fitted, shift: Vec2, piece: Piece): Omit<Board, "letter
     return { name, place: placeFor(name, piece, origin, fitted.scale), bounds: boundsOf(items), items };
   };
   const blocks = { front: block("front"), top: block("top"), side: block("side"), pattern: block("pattern") };
-  const items = Object.values(blocks).flatMap((one) => one.items);
-  return { items, bounds: boundsOf(items), scale: fitted.scale, arrangement: fitted.arrangement, blocks };
+  const all = Object.values(blocks);
+  return { items: all.flatMap((one) => one.items), bounds: all.map(({ bounds }) => bounds).reduce(joinBoxes), scale: fitted.scale, arrangement: fitted.arrangement, blocks };
 }

@@ -16,7 +16,7 @@ const LEAST = 1;
 /** Ticks and numbers of all stations but the closing one, which is station 0 again. */
 export function circleStations(piece: Piece, view: EndOn, place: Place, metrics: Metrics): Item[] {
   const stations = piece.stations.map((station, index) => ({ station, index })).filter(({ station }) => station.mark !== "closing");
-  const radius = piece.form.radius * place.scale;
+  const radius = piece.form.cutRadius * place.scale;
   const at = (theta: number, distance: number): Vec2 => {
     const angle = sheetAngle(view, theta);
     return { x: place.origin.x + distance * Math.cos(angle), y: place.origin.y + distance * Math.sin(angle) };

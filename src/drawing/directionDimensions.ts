@@ -32,7 +32,7 @@ export function directionDimensions(
   });
   return turned.flatMap(({ id, direction }) => {
     for (const part of RADII) {
-      const room = piece.form.radius * place.scale - metrics.tick;
+      const room = piece.form.cutRadius * place.scale - metrics.tick;
       const items = directionArc(direction, { clause: `cut:${id}`, field: "direction" }, part * room, room, view, place, figures, metrics, space);
       space.take(items);
       if (items.length > 0) return items;

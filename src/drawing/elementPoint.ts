@@ -9,7 +9,7 @@ import { type ViewName, sheetAngle, sideways } from "./views";
 export function elementPoint(board: Pick<Board, "blocks" | "views">, name: ViewName, piece: Piece, theta: number, z: number): Vec2 {
   const { place } = board.blocks[name];
   const view = board.views[name];
-  const { radius } = piece.form;
+  const { cutRadius: radius } = piece.form;
   if (view.kind === "broadside") return onSheet(place, { x: sideways(view, radius, theta), y: z });
   const angle = sheetAngle(view, theta);
   return onSheet({ ...place, turn: 0 }, { x: radius * Math.cos(angle), y: radius * Math.sin(angle) });

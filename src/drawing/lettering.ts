@@ -37,6 +37,7 @@ export function textBox({ at, text, height, align, turn }: TextItem): Box {
   const width = textWidth(text, height);
   const left = align === "start" ? 0 : align === "middle" ? -width / 2 : -width;
   const tail = /[,;()gjpqy]/.test(text) ? TAIL * height : 0;
+  if (turn === 0) return { left: at.x + left, right: at.x + left + width, bottom: at.y - tail, top: at.y + height };
   const corners: Vec2[] = [
     { x: left, y: -tail }, { x: left + width, y: -tail }, { x: left, y: height }, { x: left + width, y: height },
   ];

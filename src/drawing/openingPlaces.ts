@@ -19,7 +19,7 @@ export function openingPlaces(job: Job, piece: Piece): OpeningPlace[] {
   return job.part.cuts.flatMap((cut) => {
     if (cut.kind !== "opening" || !cutting.has(cut.id)) return [];
     const direction = (cut.direction * Math.PI) / 180;
-    const swing = Math.asin(Math.max(-1, Math.min(1, cut.offset / piece.form.radius)));
+    const swing = Math.asin(Math.max(-1, Math.min(1, cut.offset / piece.form.cutRadius)));
     const walls = [direction + swing, ...(cut.through === "both" ? [direction + Math.PI - swing] : [])];
     return walls.map((theta) => ({ cut, theta, ...extentOf(cut) }));
   });

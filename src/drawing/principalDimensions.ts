@@ -70,18 +70,20 @@ function measuresSame(a: ViewDimension, b: ViewDimension): boolean {
   return a.along === b.along && along(a).every((place, i) => Math.abs(place - (along(b)[i] ?? NaN)) < 1e-6);
 }
 
-/** The diameter on which the views are drawn; with thickness that is the mean one, and said so. */
+/** The diameter on which the views are drawn, that of the surface on which the cuts are placed; with thickness it says which one that is. */
 function diameterOf({ part }: Job, { form }: Piece, figures: Figures, words: DrawingWords): ViewDimension {
-  const basis = form.thickness > 0 ? ` ${words.mean}` : "";
+  const { cutRadius, thickness } = form;
+  const surface = (["mean", "outside"] as const).find((name) => 2 * cutRadius === form[name]) ?? "inside";
+  const basis = thickness > 0 ? ` ${words.surface[surface]}` : "";
   return {
-    along: "across", group: "ends", ref: { clause: "part", field: form.mean === part.diameter ? "diameter" : null }, text: `⌀${figures.length(form.mean)}${basis}`,
-    a: { x: -form.radius, y: 0 }, b: { x: form.radius, y: 0 },
+    along: "across", group: "ends", ref: { clause: "part", field: thickness === 0 || part.basis === surface ? "diameter" : null },
+    text: `⌀${figures.length(form[surface])}${basis}`, a: { x: -cutRadius, y: 0 }, b: { x: cutRadius, y: 0 },
   };
 }
 
 /** Lowest, highest and level heights of every feature of both ends, from the base line, each height once. */
 function endHeights(job: Job, piece: Piece, view: Broadside, figures: Figures): ViewDimension[] {
-  const { radius } = piece.form;
+  const { cutRadius: radius } = piece.form;
   const openings = new Set(job.part.cuts.filter(({ kind }) => kind === "opening").map(({ id }) => id));
   const heights = new Map<string, ViewDimension>();
   for (const edges of edgesByOwner(piece)) {
@@ -126,7 +128,7 @@ function truestView(views: Views, { theta }: OpeningPlace): ViewName {
 /** Height and size of an opening; a size that the view does not show true, or not whole, is written out. */
 function openingMeasures(opening: OpeningPlace, view: Broadside, piece: Piece, figures: Figures): { lengths: ViewDimension[]; notes: ViewNote[] } {
   const { cut, theta, halfLength, halfWidth, square } = opening;
-  const { radius } = piece.form;
+  const { cutRadius: radius } = piece.form;
   const x = sideways(view, radius, theta);
   const facing = Math.abs(Math.cos(theta - view.facing));
   const isFaced = Math.abs(Math.sin((cut.direction * Math.PI) / 180 - view.facing)) < 1e-9;

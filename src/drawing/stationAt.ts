@@ -16,7 +16,7 @@ export function stationAt(board: Board, development: Development, point: Vec2, p
     return point.x >= left && point.x <= right && point.y >= bottom && point.y <= top;
   });
   if (!piece || !name) return null;
-  const { radius } = piece.form;
+  const { cutRadius: radius } = piece.form;
   if (name === "pattern") {
     const { x } = fromSheet(board.blocks.pattern.place, point);
     return nearest(piece.stations, ({ girth }) => Math.abs(girth - x));

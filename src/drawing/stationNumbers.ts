@@ -2,7 +2,7 @@
 // clear of it. The two numbers of the seam stand outside its corners. What is added beyond the net edges is kept clear of too.
 
 import { type Loop, type Piece, type Station, type Vec2, flattenSegments } from "../core/index";
-import { boxesOverlap, growBox } from "./box";
+import { type Box, boxesOverlap, growBox } from "./box";
 import type { TextItem } from "./display";
 import { type Outlines, reachWithin } from "./envelope";
 import { textBox, textWidth } from "./lettering";
@@ -21,17 +21,20 @@ export function stationNumbers(piece: Piece, loops: readonly Loop[], place: Plac
 }
 
 function alongEnd(piece: Piece, place: Place, metrics: Metrics, outlines: Outlines, end: 1 | -1): TextItem[] {
-  const numbered = piece.stations.map((station, index) => ({ ...station, index })).filter(({ top }) => end < 0 || top !== null);
-  const isExtra = ({ mark }: Station) => mark === "critical" || mark === "added";
+  const numbered = piece.stations.map((station, index) => ({ station, index })).filter(({ station: { top } }) => end < 0 || top !== null);
+  const isExtra = ({ station: { mark } }: { readonly station: Station }) => mark === "critical" || mark === "added";
   const count = piece.stations.filter(({ mark }) => mark === "even").length;
   const corners = [0, piece.pattern.girth].map((girth) => onSheet(place, { x: girth, y: 0 }));
   const isClear = (number: TextItem) => end > 0 || clearsCorners(number, corners, place, metrics);
-  const even = numbered.filter((station) => !isExtra(station)).map((station) => ({
-    station, number: numberOf(piece, station.index, place, metrics, outlines, end, 0),
-  })).filter(({ number }) => isClear(number));
-  const areApart = (chosen: readonly { number: TextItem }[]) =>
-    chosen.every(({ number }, i) => fits(number, chosen.slice(Math.max(0, i - 3), i).map((other) => other.number), metrics));
-  const shown = thinned(even, count, ({ station }) => Number(station.label), ({ station }) => station.index === 0 || station.mark === "closing", areApart)
+  const even = numbered.filter((one) => !isExtra(one)).map(({ station, index }) => {
+    const number = numberOf(piece, index, place, metrics, outlines, end, 0);
+    return { station, index, number, box: textBox(number) };
+  }).filter(({ number }) => isClear(number));
+  const areApart = (chosen: readonly { box: Box }[]) => chosen.every(({ box }, i) => {
+    const wide = growBox(box, metrics.gap / 2);
+    return chosen.slice(Math.max(0, i - 3), i).every((other) => !boxesOverlap(wide, other.box));
+  });
+  const shown = thinned(even, count, ({ station }) => Number(station.label), ({ station, index }) => index === 0 || station.mark === "closing", areApart)
     .map(({ number }) => number);
   numbered.filter(isExtra).forEach(({ index }) => {
     const choice = [0, 1].map((row) => numberOf(piece, index, place, metrics, outlines, end, row)).find((number) => fits(number, shown, metrics) && isClear(number));

@@ -40,7 +40,7 @@ export function viewBlock(plan: ViewPlan, place: Place, metrics: Metrics, figure
 
 function endOnBlock(plan: ViewPlan, view: EndOn, place: Place, metrics: Metrics, figures: Figures): Item[] {
   const { piece, development: { job } } = plan;
-  const setting = { place, radius: piece.form.radius, metrics };
+  const setting = { place, radius: piece.form.cutRadius, metrics };
   const lines = linesOnSheet(plan.lines, place);
   const centres = endOnCentreLines(setting, view, openingPlaces(job, piece));
   const stations = circleStations(piece, view, place, metrics);
@@ -51,7 +51,7 @@ function endOnBlock(plan: ViewPlan, view: EndOn, place: Place, metrics: Metrics,
 
 function broadsideBlock(plan: ViewPlan, view: Broadside, place: Place, metrics: Metrics, figures: Figures): Item[] {
   const { piece, development: { job } } = plan;
-  const setting = { place, radius: piece.form.radius, metrics };
+  const setting = { place, radius: piece.form.cutRadius, metrics };
   const lines = linesOnSheet(plan.lines, place);
   const taken = plan.lines.flatMap(({ pen, segments: [line] }) =>
     pen === "seam" && line && Math.abs(line.from.x) < 1e-6 ? [{ from: line.from.y, to: line.to.y }] : []);

@@ -1,5 +1,6 @@
 // The lines of one view in model mm, before anything is placed or lettered: broadside in (sideways, height) of the upright pipe,
-// end-on in the plane of the circle.
+// end-on in the plane of the circle. The surface drawn is the one on which the cuts are placed: there a cut seen from its side is drawn true,
+// and every element has the heights of its station in the pattern.
 
 import { type Edge, type Owner, type Piece, type Segment, edgePoint, keptAt } from "../core/index";
 import { chainsOf } from "./chain";
@@ -34,7 +35,7 @@ export function viewGeometry(piece: Piece, view: Broadside | EndOn): ViewLine[] 
 
 function broadsideLines(piece: Piece, view: Broadside): ViewLine[] {
   const { edges } = piece.trimmed;
-  const { radius, length } = piece.form;
+  const { cutRadius: radius, length } = piece.form;
   const noise = COINCIDE * Math.max(length, 2 * radius);
   const critical = edges.flatMap(({ from, to }) => [from, to]);
   const groups = new Map<string, { pen: PenName; owner: Owner; pieces: Segment[][] }>();
@@ -59,7 +60,7 @@ function broadsideLines(piece: Piece, view: Broadside): ViewLine[] {
 }
 
 /** The base line from which heights are measured, where the bottom end has left it. */
-function baseLine({ form: { radius }, trimmed: { edges } }: Piece): ViewLine[] {
+function baseLine({ form: { cutRadius: radius }, trimmed: { edges } }: Piece): ViewLine[] {
   const stands = edges.filter(({ owner }) => owner.kind === "bottom").reduce((sum, { from, to }) => sum + Math.abs(to - from), 0);
   if (stands > 2 * Math.PI - 1e-6) return [];
   return [{
@@ -69,7 +70,7 @@ function baseLine({ form: { radius }, trimmed: { edges } }: Piece): ViewLine[] {
 }
 
 function contourLines(piece: Piece, view: Broadside): ViewLine[] {
-  const { radius } = piece.form;
+  const { cutRadius: radius } = piece.form;
   return contourStretches(piece, view).map(({ side, from, to }) => ({
     pen: "contour", closed: false, ref: { clause: "part" },
     segments: [{ kind: "line", from: { x: side * radius, y: from }, to: { x: side * radius, y: to } }],
@@ -80,7 +81,7 @@ function contourLines(piece: Piece, view: Broadside): ViewLine[] {
 function seamLine(piece: Piece, view: Broadside): ViewLine[] {
   const { seam } = piece.pattern;
   if (Math.cos(seam - view.facing) <= 1e-6) return [];
-  const x = sideways(view, piece.form.radius, seam);
+  const x = sideways(view, piece.form.cutRadius, seam);
   const { before, after } = keptAt(piece, seam);
   return unionOf([...before, ...after]).map(({ from, to }) => ({
     pen: "seam", closed: false, ref: { clause: "seam" },
@@ -90,7 +91,7 @@ function seamLine(piece: Piece, view: Broadside): ViewLine[] {
 
 /** Every edge of a thin pipe falls on the circle: arcs where material stands, a thin line where it is cut away altogether. */
 function circleLines(piece: Piece, view: EndOn): ViewLine[] {
-  const { radius } = piece.form;
+  const { cutRadius: radius } = piece.form;
   const at = (theta: number) => {
     const angle = sheetAngle(view, theta);
     return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) };

@@ -58,6 +58,26 @@ test("Escape abandons a drag", async ({ page }) => {
   await page.keyboard.press("Escape");
   await page.mouse.up();
   await expect(field(page, "roof-slope.angle")).toHaveValue("35");
+  await expect(page.getByRole("button", { name: "Redo" })).toHaveAttribute("aria-disabled", "true");
+});
+
+test("all handles are one stop of the Tab key, and so are all figures; Page Down and the arrow keys go on from there", async ({ page }) => {
+  await take(page, "cut:branch");
+  expect(await page.locator(".grip").count()).toBeGreaterThan(5);
+  await expect(page.locator('.grip[tabindex="0"]')).toHaveCount(1);
+  await expect(page.locator('.figure[tabindex="0"]')).toHaveCount(1);
+  await page.locator('[data-handle="branch.centre"]').focus();
+  await page.keyboard.press("Home");
+  await expect(page.locator('[data-handle="part.length"]')).toBeFocused();
+  await page.keyboard.press("PageDown");
+  await expect(page.locator('[data-handle="part.diameter"]')).toBeFocused();
+  await page.keyboard.press("PageUp");
+  await page.keyboard.press("ArrowUp");
+  await expect(field(page, "length")).toHaveValue("221");
+  await page.locator(".figure").first().focus();
+  await page.keyboard.press("ArrowRight");
+  await expect(page.locator(".figure").nth(1)).toBeFocused();
+  await expect(page.locator('.figure[tabindex="0"]')).toHaveCount(1);
 });
 
 test("a handle does not go where nothing can be cut, and says why", async ({ page }) => {
@@ -105,7 +125,7 @@ test("a figure that states a field is typed where it stands; one that follows le
   await typing.press("Escape");
   await expect(typing).toHaveCount(0);
   await expect(field(page, "branch.outline.diameter")).toHaveValue("44");
-  await page.getByRole("button", { name: /^stretch-out/ }).click();
+  await page.getByRole("button", { name: /^(?:stretch-out|girth) / }).click();
   await expect(page.locator('.clause[data-clause="stations"] :focus')).toHaveCount(1);
 });
 
@@ -139,5 +159,15 @@ test.describe("under a finger", () => {
     await at("touchEnd", 0);
     await expect.poll(async () => Number(await field(page, "branch.height").inputValue())).toBeGreaterThan(80);
     expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+    expect(Number(await field(page, "branch.height").inputValue()) % 1).toBe(0);
+    // Without snapping the same hand meets hundredths.
+    await page.getByRole("button", { name: "Snap" }).tap();
+    await handle.scrollIntoViewIfNeeded();
+    const again = await middle(page, '[data-handle="branch.centre"]');
+    const then = (type: string, y: number) => touch.send("Input.dispatchTouchEvent", { type: type as "touchMove", touchPoints: type === "touchEnd" ? [] : [{ x: again.x, y }] });
+    await then("touchStart", again.y);
+    for (let i = 1; i <= 7; i++) await then("touchMove", again.y + 3 * i);
+    await then("touchEnd", 0);
+    await expect.poll(async () => Number(await field(page, "branch.height").inputValue()) % 1).not.toBe(0);
   });
 });

@@ -103,7 +103,7 @@ describe("board", () => {
   });
 
   it("takes the caller's words and figures", () => {
-    const words = { stretchOut: "Abwicklung", insideUp: "innen", outsideUp: "außen", seam: "Naht", mean: "mittel" };
+    const words = { stretchOut: "Abwicklung", insideUp: "innen", outsideUp: "außen", seam: "Naht", surface: { mean: "mittel", outside: "außen", inside: "innen" } };
     const figures = { length: (mm: number) => mm.toFixed(1).replace(".", ","), angle: (degrees: number) => `${degrees}°` };
     const { items } = board(developed(pipeJob({ diameter: 90, length: 100 })), { width: 320, height: 200, words, figures });
     expect(texts(items).map(({ text }) => text)).toEqual(expect.arrayContaining(["Abwicklung 282,7", "außen", "Naht", "⌀90,0"]));

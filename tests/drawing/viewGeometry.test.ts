@@ -88,3 +88,44 @@ describe("viewGeometry", () => {
     }
   });
 });
+
+describe("viewGeometry of a thick pipe, wherever its cuts are placed", () => {
+  const slant = planeCut({ angle: 35, direction: 90, height: 110 });
+  const hollow = shapedCut({ shape: "hollow", radius: 60, centre: 5, height: 120 });
+  const walls = [{ surface: "mean" }, { surface: "outside" }, { surface: "inside" }, { surface: "clear" }, { purpose: "wrap", paper: 0.4 }, { surface: "mean", kFactor: 0.3 }] as const;
+  const made = (cut: typeof slant | typeof hollow, fabrication: (typeof walls)[number]) =>
+    developedPipe(pipeJob({ diameter: 100, basis: "outside", thickness: 4, length: 200, stations: 24, cuts: [cut], fabrication }));
+
+  /** Heights at which the lines of the cut stand at a place across the front view. */
+  const heightsAt = (lines: readonly ViewLine[], x: number) =>
+    lines.flatMap(({ segments }) => flattenSegments(segments, 1e-4)).flatMap((b, i, all) => {
+      const a = all[i - 1];
+      if (!a || x < Math.min(a.x, b.x) - 1e-9 || x > Math.max(a.x, b.x) + 1e-9 || a.x === b.x) return [];
+      return [a.y + ((x - a.x) / (b.x - a.x)) * (b.y - a.y)];
+    });
+
+  for (const wall of walls) {
+    const name = Object.values(wall).join(" ");
+
+    it(`reads at every station the ordinate of the pattern: ${name}`, () => {
+      for (const cut of [slant, hollow]) {
+        const piece = made(cut, wall);
+        const lines = viewGeometry(piece, VIEWS.front).filter(({ ref }) => ref.clause === `cut:${cut.id}`);
+        for (const { theta, top } of piece.stations) {
+          const heights = heightsAt(lines, piece.form.cutRadius * Math.sin(theta));
+          expect(Math.min(...heights.map((height) => Math.abs(height - (top ?? NaN)))), `${cut.id} at ${theta}`).toBeLessThan(0.006);
+        }
+      }
+    });
+
+    // The plane's own equation: z = height + x tan(angle), x across on the surface where the cut is placed.
+    it(`draws a slanting end at its own angle: ${name}`, () => {
+      const lines = viewGeometry(made(slant, wall), VIEWS.front).filter(({ ref }) => ref.clause === "cut:plane");
+      const ends = lines.flatMap(({ segments }) => segments.flatMap(({ from, to }) => [from, to]));
+      expect(ends.length).toBeGreaterThan(0);
+      const off = ends.map(({ x, y }) => Math.abs(y - (110 + x * Math.tan((35 * Math.PI) / 180))));
+      // What clears both faces of the wall follows the inner one below the middle, 4 mm further in.
+      expect(Math.max(...off)).toBeLessThan("surface" in wall && wall.surface === "clear" ? 4 * Math.tan((35 * Math.PI) / 180) + 1e-6 : 1e-6);
+    });
+  }
+});

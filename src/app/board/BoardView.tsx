@@ -16,7 +16,7 @@ import { useSmooth } from "./smooth/shown";
 import { sheetPoint } from "./view";
 import { useShown } from "./useShown";
 import { RunView } from "./RunView";
-import { runsByClause } from "./runs";
+import { reusedRuns } from "./reusedRuns";
 
 // Fetched when first needed, at the earliest when the page is first touched.
 const BoardFoot = later(async () => (await import("./moving/BoardFoot")).BoardFoot);
@@ -53,7 +53,7 @@ function Sheet({ size }: { size: Size }) {
   const shown = useShown(size, development, format);
   const { drawn, view, px } = shown;
   useLayoutEffect(() => useCamera.setState({ shown }), [shown]);
-  const runs = useMemo(() => runsByClause(drawn.items), [drawn]);
+  const runs = useMemo(() => reusedRuns(drawn.items), [drawn]);
   const stationInHand = useApp((state) => selectStation(state) !== null);
   const inHand = useGirthInHand() !== null || stationInHand;
   const touched = useTouch((state) => state.touched);

@@ -6,7 +6,7 @@ import { ItemView } from "./ItemView";
 import type { Run } from "./runs";
 
 /** A group of items of one part of the job, lit up while its clause is in hand. */
-export function RunView({ run }: { run: Run }) {
+export const RunView = memo(function RunView({ run }: { run: Run }) {
   const lit = useApp((state) => run.clause !== null && selectClause(state) === run.clause);
   const { clause } = run;
   if (clause === null) return <Items run={run} />;
@@ -20,7 +20,7 @@ export function RunView({ run }: { run: Run }) {
       )}
     </g>
   );
-}
+});
 
 const Items = memo(function Items({ run }: { run: Run }) {
   return run.items.map((item, i) => <ItemView key={i} item={item} />);

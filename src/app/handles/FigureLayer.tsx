@@ -9,6 +9,7 @@ import type { Size } from "../screen/useSize";
 import { takeClause } from "../store/store";
 import { handleWords } from "../words/handles";
 import { goToClause, goToField, keyOf, type FieldTokens } from "./fieldTokens";
+import { rovingKeys } from "./rovingKeys";
 
 interface Props {
   readonly items: readonly Item[];
@@ -21,15 +22,17 @@ interface Props {
 export function FigureLayer({ items, view, size, tokens }: Props) {
   const figures = useMemo(() => dimensionFigures(items), [items]);
   const [typed, setTyped] = useState<string | null>(null);
+  const [last, stopHere] = useState(0);
+  const stop = Math.min(last, figures.length - 1);
   return (
-    <div className="figures" role="group" aria-label={handleWords.figures}>
+    <div className="figures" role="group" aria-label={handleWords.figures} aria-description={handleWords.figuresHelp} onKeyDown={figureKeys}>
       {figures.map((figure, i) => {
         const key = figure.field === null ? null : keyOf(figure.clause, figure.field);
         const found = key === null ? undefined : tokens.get(key)?.token;
         const token = found?.kind === "number" ? found : null;
         const style = placeOf(figure.box, view, size);
         if (token && typed === token.key) return <Typing key={i} token={token} style={style} done={() => setTyped(null)} />;
-        return <FigureButton key={i} figure={figure} token={token} fieldKey={key} style={style} type={setTyped} />;
+        return <FigureButton key={i} figure={figure} token={token} fieldKey={key} style={style} type={setTyped} stop={i === stop} stopHere={() => stopHere(i)} />;
       })}
     </div>
   );
@@ -41,9 +44,14 @@ interface ButtonProps {
   readonly fieldKey: string | null;
   readonly style: CSSProperties;
   readonly type: (key: string) => void;
+  /** Whether the Tab key stops at this figure of the group; `stopHere` makes it so. */
+  readonly stop: boolean;
+  readonly stopHere: () => void;
 }
 
-function FigureButton({ figure, token, fieldKey, style, type }: ButtonProps) {
+const figureKeys = rovingKeys(".figure", { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 });
+
+function FigureButton({ figure, token, fieldKey, style, type, stop, stopHere }: ButtonProps) {
   const label = token ? handleWords.type(token.label, figure.text) : handleWords.derived(figure.text);
   const act = () => {
     takeClause(figure.clause);
@@ -51,7 +59,7 @@ function FigureButton({ figure, token, fieldKey, style, type }: ButtonProps) {
     else if (fieldKey !== null) goToField(fieldKey);
     else goToClause(figure.clause);
   };
-  return <button type="button" className="figure" data-typeable={token ? true : undefined} style={style} aria-label={label} title={token ? undefined : label} onClick={act} />;
+  return <button type="button" className="figure" tabIndex={stop ? 0 : -1} onFocus={stopHere} data-typeable={token ? true : undefined} style={style} aria-label={label} title={token ? undefined : label} onClick={act} />;
 }
 
 /** The field at the figure: Enter and leaving it make the change, Escape gives it up; a refused figure stays to be mended. */

@@ -11,7 +11,11 @@ import { fieldTokens } from "./fieldTokens";
 import { FigureLayer } from "./FigureLayer";
 import { handleLabel } from "./handleText";
 import { HandleView } from "./HandleView";
+import { rovingKeys } from "./rovingKeys";
 import { useDragging, type Placed } from "./useDragging";
+
+/** The arrow keys step the handle itself. */
+const handleKeys = rovingKeys(".grip", { PageDown: 1, PageUp: -1 });
 
 /** What can be taken hold of and typed on the paper, over the drawing. */
 export function HandleLayer() {
@@ -32,16 +36,20 @@ function Hands({ shown }: { shown: Shown }) {
     [drawn, development, view, size, tokens],
   );
   const { dragged, on } = useDragging(all.filter(({ handle: { clause } }) => clause === inHand || clause === lately));
+  const [last, stopHere] = useState<string | null>(null);
+  const stop = stopOf(all, last, inHand);
   return (
     <>
       <FigureLayer items={drawn.items} view={view} size={size} tokens={tokens} />
-      <div className="handles" role="group" aria-label={handleWords.group} aria-description={handleWords.help} {...on}>
+      <div className="handles" role="group" aria-label={handleWords.group} aria-description={handleWords.help} onKeyDown={handleKeys} {...on}>
         {all.map((placed) => (
           <HandleView
             key={placed.handle.id}
             {...placed}
             room={roomOf(placed, all)}
             format={format}
+            stop={placed === stop}
+            stopHere={stopHere}
             state={placed.handle.clause === inHand ? "in hand" : placed.handle.clause === lately ? "faint" : "away"}
             beside={dragged?.id === placed.handle.id ? dragged.beside : null}
           />
@@ -49,6 +57,13 @@ function Hands({ shown }: { shown: Shown }) {
       </div>
     </>
   );
+}
+
+/** The handle the Tab key stops at: the one last held, unless another clause has been taken in hand. */
+function stopOf(all: readonly Placed[], last: string | null, inHand: string | null): Placed | undefined {
+  const held = all.find(({ handle }) => handle.id === last);
+  if (held && (inHand === null || held.handle.clause === inHand)) return held;
+  return all.find(({ handle }) => handle.clause === inHand) ?? held ?? all[0];
 }
 
 /** How far off the nearest handle of the same clause is, in CSS pixels along an edge of the window. */

@@ -12,6 +12,7 @@ import type { Beside } from "./drag";
 import { goToField, keysOf } from "./fieldTokens";
 import { fieldsNow, fitText, handleValue } from "./handleText";
 import { putValues } from "./putValues";
+import { useSnapping } from "./snapping";
 
 interface Props {
   readonly handle: Handle;
@@ -22,6 +23,9 @@ interface Props {
   readonly label: string;
   readonly format: Format;
   readonly state: "away" | "faint" | "in hand";
+  /** Whether it is the one of its group that the Tab key stops at; `stopHere` makes it so. */
+  readonly stop: boolean;
+  readonly stopHere: (id: string) => void;
   /** While it is dragged. */
   readonly beside: Beside | null;
 }
@@ -29,7 +33,7 @@ interface Props {
 const ways: Readonly<Record<string, Vec2>> = { ArrowRight: { x: 1, y: 0 }, ArrowLeft: { x: -1, y: 0 }, ArrowUp: { x: 0, y: 1 }, ArrowDown: { x: 0, y: -1 } };
 
 /** A place of the drawing that can be taken hold of: dragged, or stepped by the arrow keys. */
-export const HandleView = memo(function HandleView({ handle, place, room, label, format, state, beside }: Props) {
+export const HandleView = memo(function HandleView({ handle, place, room, label, format, state, stop, stopHere, beside }: Props) {
   const gesture = useRef<Gesture>({});
   const [focused, setFocused] = useState(false);
   const besideId = useId();
@@ -55,6 +59,7 @@ export const HandleView = memo(function HandleView({ handle, place, room, label,
         type="button"
         className="grip"
         role="slider"
+        tabIndex={stop ? 0 : -1}
         data-handle={handle.id}
         data-kind={handle.grip.kind}
         aria-label={label}
@@ -64,6 +69,7 @@ export const HandleView = memo(function HandleView({ handle, place, room, label,
         onPointerEnter={() => takeClause(handle.clause)}
         onFocus={({ currentTarget }) => {
           setFocused(currentTarget.matches(":focus-visible"));
+          stopHere(handle.id);
           takeClause(handle.clause);
         }}
         onBlur={() => setFocused(false)}
@@ -76,6 +82,7 @@ export const HandleView = memo(function HandleView({ handle, place, room, label,
 
 function BesideView({ id, text, beside }: { id: string; text: string; beside: Beside | null }) {
   const job = useApp(selectJob);
+  const snapping = useSnapping((state) => state.on);
   return (
     <output id={id} className="beside" aria-live="off">
       {text}
@@ -87,7 +94,7 @@ function BesideView({ id, text, beside }: { id: string; text: string; beside: Be
           <FaultSentence fault={beside.fault} />
         </span>
       )}
-      {beside && <small>{handleWords.snap}</small>}
+      {beside && <small>{snapping ? handleWords.snap.on : handleWords.snap.off}</small>}
     </output>
   );
 }

@@ -6,7 +6,7 @@ import type { Shown } from "../board/camera";
 import { useHeldShown } from "../board/heldShown";
 import { mmPerPx } from "../board/view";
 import type { Fault } from "../store/attempt";
-import { undo } from "../store/changes";
+import { abandon } from "../store/changes";
 import { dropDraft, useApp } from "../store/store";
 import { keysOf } from "./fieldTokens";
 import { putValues } from "./putValues";
@@ -42,7 +42,7 @@ export function beginDrag(handle: Handle, development: Development, shown: Shown
 
   const takeBack = () => {
     dropDraft(key);
-    if (useApp.getState().development.job !== development.job) undo();
+    abandon(gesture);
   };
   const put = (values: Values) => {
     const now = JSON.stringify(values);

@@ -5,6 +5,7 @@ import { useCamera } from "../board/camera";
 import { selectDevelopment } from "../store/select";
 import { useApp } from "../store/store";
 import { beginDrag, type Beside, type Drag } from "./drag";
+import { useSnapping } from "./snapping";
 
 /** A handle where it stands on the paper, CSS pixels from its top left. */
 export interface Placed {
@@ -42,7 +43,7 @@ export function useDragging(within: readonly Placed[]) {
     },
     onPointerMove({ clientX, clientY, altKey }: PointerEvent) {
       const now = dragging.current;
-      now?.drag.move({ x: clientX - now.x, y: clientY - now.y }, !altKey);
+      now?.drag.move({ x: clientX - now.x, y: clientY - now.y }, useSnapping.getState().on !== altKey);
     },
     onPointerUp: () => finish("end"),
     onPointerCancel: () => finish("abandon"),

@@ -1,4 +1,4 @@
-import { useRef, type PointerEvent, type RefObject } from "react";
+import { memo, useRef, type PointerEvent, type RefObject } from "react";
 import type { Piece } from "../../core/index";
 import { afterTouch } from "../screen/later";
 import { stationKeys } from "../screen/stationKeys";
@@ -76,7 +76,7 @@ export function RodScale({ box, piece, layout, width, name, valueText }: Props) 
   );
 }
 
-function Ticks({ piece, layout }: { piece: Piece; layout: RodLayout }) {
+const Ticks = memo(function Ticks({ piece, layout }: { piece: Piece; layout: RodLayout }) {
   return piece.stations.map((station, i) => {
     const x = layout.ticks[i] ?? 0;
     const numbered = layout.numbered[i] ?? false;
@@ -92,7 +92,7 @@ function Ticks({ piece, layout }: { piece: Piece; layout: RodLayout }) {
       </g>
     );
   });
-}
+});
 
 function Hand({ x, label, foot }: { x: number; label: string; foot: number | null }) {
   return (

@@ -1,5 +1,6 @@
 import { useDeferredValue } from "react";
 import { adequacy, type Adequacy, type Piece } from "../../core/index";
+import { useAtRest } from "../board/useAtRest";
 
 /** How well the stations serve each end. */
 export interface Adequacies {
@@ -7,9 +8,9 @@ export interface Adequacies {
   readonly bottom: Adequacy;
 }
 
-/** How well the stations serve the end where a smooth curve strays most. Follows a moment behind the drawing. */
+/** How well the stations serve the end where a smooth curve strays most. Follows a moment behind the drawing, and behind a drag at its end. */
 export function useAdequacy(piece: Piece, tolerance: number): Adequacy {
-  const { top, bottom } = adequaciesOf(useDeferredValue(piece), tolerance);
+  const { top, bottom } = adequaciesOf(useDeferredValue(useAtRest(piece)), tolerance);
   return bottom.deviation > top.deviation ? bottom : top;
 }
 

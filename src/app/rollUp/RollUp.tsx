@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from "react";
+import { useDeferredValue, useMemo, useRef, useState } from "react";
 import type { Piece } from "../../core/index";
 import { pictorial } from "../../drawing/pictorial";
 import { pictorialSheet } from "../../drawing/pictorialSheet";
@@ -13,9 +13,9 @@ import { RollUpControls } from "./RollUpControls";
 import { turnKeys } from "./turnKeys";
 import { useRolling } from "./useRolling";
 
-/** The finished piece in a pictorial view, turned at will, and how the flat pattern becomes it. `px`: CSS pixels a sheet mm. */
+/** The finished piece in a pictorial view, turned at will, and how the flat pattern becomes it; a moment behind the drawing. `px`: CSS pixels a sheet mm. */
 export function RollUp({ px }: { px: number }) {
-  const piece = useApp(selectPiece);
+  const piece = useDeferredValue(useApp(selectPiece));
   return piece ? <RollUpOf piece={piece} px={px} /> : null;
 }
 
@@ -48,7 +48,7 @@ interface PictureProps {
 }
 
 function Picture({ sheet, size, px, fraction, sight, turn }: PictureProps) {
-  const station = useApp(selectStation);
+  const station = useDeferredValue(useApp(selectStation));
   const width = size.width / px, height = size.height / px;
   const drawn = useMemo(() => pictorial(sheet, { fraction, sight, width, height, station }), [sheet, fraction, sight, width, height, station]);
   return <PictorialView drawn={drawn} size={size} sheet={{ width, height }} sight={sight} turn={turn} />;

@@ -102,6 +102,11 @@ export function redo(): string | null {
   return goTo(history.redo());
 }
 
+/** Takes back a gesture that is given up, as if it had never been. */
+export function abandon(gesture: Gesture): void {
+  goTo(history.abandon(gesture));
+}
+
 function goTo(found: ReturnType<typeof history.undo>): string | null {
   if (!found) return null;
   const made = make(found.job);

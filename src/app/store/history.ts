@@ -24,15 +24,29 @@ export function createHistory(first: Job) {
   const steps = createStore<Step>()(temporal((): Step => ({ job: first, what: "", field: null }), { limit: mostSteps }));
   const time = () => steps.temporal.getState();
   let last: Gesture | null = null;
+  /** How things stood before the gesture that goes on. */
+  let before: { readonly step: Step; readonly past: Partial<Step>[]; readonly future: Partial<Step>[] } | null = null;
 
   return {
     /** Adds a step, or changes the last one when the gesture goes on. A job that says the same as before is no step. */
     record(step: Step, gesture: Gesture | null): void {
       if (JSON.stringify(step.job) === JSON.stringify(steps.getState().job)) return;
       if (gesture !== null && gesture === last) time().pause();
+      else before = { step: steps.getState(), past: [...time().pastStates], future: [...time().futureStates] };
       steps.setState(step);
       time().resume();
       last = gesture;
+    },
+    /** Takes the gesture back as if it had never been, what could be made again before it included; null when it is not the last thing done. */
+    abandon(gesture: Gesture): { readonly job: Job; readonly step: Step } | null {
+      if (gesture !== last || !before) return null;
+      const step = steps.getState();
+      time().pause();
+      steps.setState(before.step);
+      time().resume();
+      steps.temporal.setState({ pastStates: before.past, futureStates: before.future });
+      last = before = null;
+      return { job: steps.getState().job, step };
     },
     /** Goes a step back: the job then, and the step taken back; null at the beginning. */
     undo(): { readonly job: Job; readonly step: Step } | null {

@@ -20,6 +20,9 @@ export const boardWords = {
   between: "Between stations",
   betweenHelp: ({ girth }: TradeWords) => `Point anywhere along the ${girth}, not only at stations. Alt does the same while it is held.`,
 
+  snap: "Snap",
+  snapHelp: "Dragged handles take round numbers and what fits. Alt does the other while it is held.",
+
   smooth: "Smooth curve",
   smoothTitle: "The smooth curve against the true edge",
   smoothLegend: "Thick: the true edge. Dashed: the smooth curve through the stations.",

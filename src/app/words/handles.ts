@@ -5,7 +5,8 @@ import type { Why } from "../../drawing/handles/grip";
 export const handleWords = {
   group: "Handles of the drawing",
   figures: "Figures of the drawing",
-  help: "Arrow keys step, with Shift by ten, with Alt by a tenth; Enter goes to the field in the description.",
+  figuresHelp: "Arrow keys go from figure to figure.",
+  help: "Page Down and Page Up go from handle to handle. Arrow keys step, with Shift by ten, with Alt by a tenth; Enter goes to the field in the description.",
   of: (clause: string, fields: string) => `${clause}: ${fields}`,
   /** A field of the job in a word, by the last part of its path. */
   short: {
@@ -27,5 +28,5 @@ export const handleWords = {
   } satisfies Record<Why, (clause: string) => string>,
   type: (label: string, figure: string) => `${label}, ${figure}: type another`,
   derived: (figure: string) => `${figure} follows from other figures and cannot be typed here; go to what it follows from`,
-  snap: "Alt: without snapping",
+  snap: { on: "Alt: without snapping", off: "Alt: with snapping" },
 } as const;

@@ -12,7 +12,7 @@ export function directionGrip(cut: Cut, board: Board, piece: Piece, swing: numbe
   const view = board.views[name];
   if (view.kind !== "end-on") return null;
   const { origin, scale } = board.blocks[name].place;
-  const reach = piece.form.radius * scale;
+  const reach = piece.form.cutRadius * scale;
   const pointFor = (direction: number): Vec2 => {
     const angle = sheetAngle(view, radians(direction) + swing);
     return { x: origin.x + reach * Math.cos(angle), y: origin.y + reach * Math.sin(angle) };

@@ -56,7 +56,7 @@ function seenGrips(cut: Cut, board: Board, piece: Piece): Seen[] {
   const round: Seen[] = direction ? [{ grip: direction, sight: sheetSight }] : [];
   if (cut.kind === "opening") return [...openingSeen(cut, board, piece, swing), ...round];
   const across = radians(cut.direction) + (cut.kind === "plane" ? 0 : Math.PI / 2);
-  const sight = sightOfPlane(board, piece, across);
+  const sight = sightOfPlane(board, across);
   const grips = cut.kind === "plane" ? planeGrips(cut, cutRadius, reachOf(piece)) : profileGrips(cut, piece);
   return [...(sight ? grips.map((grip) => ({ grip, sight })) : []), ...round];
 }
@@ -88,7 +88,7 @@ function openingSeen(cut: OpeningCut, board: Board, piece: Piece, swing: number)
   const { cutRadius } = piece.form;
   const direction = radians(cut.direction);
   const sizes = openingSizeGrips(cut, cutRadius);
-  const wall = sightOfWall(board, piece, direction, cut.through === "both");
+  const wall = sightOfWall(board, direction, cut.through === "both");
   if (wall) return [openingCentreGrip(cut, cutRadius), ...sizes].map((grip) => ({ grip, sight: wall }));
   const pattern = sightOfPattern(board, piece, direction);
   return [{ grip: openingDirectionGrip(cut), sight: sightOfDirections(board, piece, swing) }, ...sizes.map((grip) => ({ grip, sight: pattern }))];

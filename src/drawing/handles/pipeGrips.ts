@@ -3,7 +3,7 @@
 import { LIMITS, type Job, type Piece } from "../../core/index";
 import { type Grip, alongGrip, within } from "./grip";
 
-export function pipeGrips({ part: { diameter, length } }: Job, { form: { radius } }: Piece): Grip[] {
+export function pipeGrips({ part: { diameter, length } }: Job, { form: { cutRadius: radius } }: Piece): Grip[] {
   // The circle drawn is larger or smaller than the diameter of the job by a part that depends on the sheet only.
   const beyond = 2 * radius - diameter;
   return [

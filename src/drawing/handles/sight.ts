@@ -14,19 +14,17 @@ export interface Sight {
 const LEAST_SQUINT = 0.3;
 
 /** The upright plane through the axis that runs across in direction `across` (radians), in the view that sees it truest. */
-export function sightOfPlane(board: Board, piece: Piece, across: number): Sight | null {
-  const stretch = piece.form.radius / piece.form.cutRadius;
+export function sightOfPlane(board: Board, across: number): Sight | null {
   const seen = broadsides(board).map(({ view, place }) => ({ place, squint: Math.sin(across - view.facing) }));
   const best = seen.reduce<(typeof seen)[number] | null>((a, b) => (a && Math.abs(a.squint) > Math.abs(b.squint) - 1e-9 ? a : b), null);
-  return best && Math.abs(best.squint) >= LEAST_SQUINT ? flatSight(best.place, clean(best.squint) * stretch) : null;
+  return best && Math.abs(best.squint) >= LEAST_SQUINT ? flatSight(best.place, clean(best.squint)) : null;
 }
 
 /** A wall looked at squarely, from outside unless `through` says that what is seen there goes right through; null when no view does. */
-export function sightOfWall(board: Board, piece: Piece, direction: number, through: boolean): Sight | null {
-  const stretch = piece.form.radius / piece.form.cutRadius;
+export function sightOfWall(board: Board, direction: number, through: boolean): Sight | null {
   const seen = broadsides(board).map(({ view, place }) => ({ place, squint: clean(Math.cos(direction - view.facing)) }));
   const square = seen.find(({ squint }) => squint === 1) ?? seen.find(({ squint }) => through && squint === -1);
-  return square ? flatSight(square.place, square.squint * stretch) : null;
+  return square ? flatSight(square.place, square.squint) : null;
 }
 
 /** The wall as the pattern shows it: x is sideways from `direction` (radians) as seen from outside, mm on the surface of the cut. */

@@ -67,6 +67,7 @@ describe("a drag", () => {
     drag.move({ x: 0, y: pxOf(-33) }, true);
     drag.abandon();
     expect(height()).toBe(150);
+    expect(useApp.getState().redo).toBeNull();
   });
 
   it("stays at the last good place, and says why", () => {

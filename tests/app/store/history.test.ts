@@ -71,3 +71,23 @@ test("the last 200 steps are kept", () => {
   while (history.undo()) count++;
   expect(count).toBe(200);
 });
+
+test("a gesture given up is as if it had never been, with what could be made again before it", () => {
+  const history = historyOf("a", "b");
+  history.undo();
+  const drag = {};
+  history.record(step("dragged"), drag);
+  history.record(step("dragged on"), drag);
+  expect(history.abandon(drag)?.job).toEqual(titled("a"));
+  expect(history.next()).toEqual({ undo: "a", redo: "b" });
+  expect(history.redo()?.job).toEqual(titled("b"));
+});
+
+test("a gesture that is not the last thing done cannot be given up", () => {
+  const history = historyOf("a");
+  const drag = {};
+  history.record(step("dragged"), drag);
+  history.record(step("typed"), null);
+  expect(history.abandon(drag)).toBeNull();
+  expect(history.next().undo).toBe("typed");
+});

@@ -1,4 +1,5 @@
 import { useEffect, type RefObject } from "react";
+import { useSnapping } from "../../handles/snapping";
 import { useFormat } from "../../quantity/useFormat";
 import { useRollUpPlace } from "../../rollUp/place";
 import { Readout } from "../../rod/Readout";
@@ -28,6 +29,7 @@ export function BoardFoot({ board, paper }: Props) {
   useFollowing(board, paper);
   const whole = useCamera((state) => state.camera === null);
   const smooth = useSmooth((state) => state.shown);
+  const snapping = useSnapping((state) => state.on);
   const hasCorner = useRollUpPlace((place) => place.onBoard);
   const px = useCamera((state) => state.shown?.px ?? 3);
   const [full, toggleFull] = useFullScreen(board);
@@ -49,6 +51,7 @@ export function BoardFoot({ board, paper }: Props) {
           ))}
         </div>
         <ProjectedChoice />
+        <Verb word={boardWords.snap} title={boardWords.snapHelp} pressed={snapping} act={() => useSnapping.setState({ on: !snapping })} />
         <Verb word={boardWords.smooth} pressed={smooth} act={() => useSmooth.setState({ shown: !smooth })} />
         <Verb word={full ? boardWords.leaveFull : boardWords.full} act={toggleFull} />
       </div>
@@ -67,14 +70,15 @@ function useFollowing(board: Props["board"], paper: Props["paper"]): void {
 interface VerbProps {
   readonly word: string;
   readonly label?: string;
+  readonly title?: string;
   readonly pressed?: boolean;
   readonly disabled?: boolean;
   readonly act: () => void;
 }
 
-function Verb({ word, label, pressed, disabled, act }: VerbProps) {
+function Verb({ word, label, title, pressed, disabled, act }: VerbProps) {
   return (
-    <button type="button" className="verb" aria-label={label} aria-pressed={pressed} disabled={disabled} onClick={act}>
+    <button type="button" className="verb" aria-label={label} title={title} aria-pressed={pressed} disabled={disabled} onClick={act}>
       {word}
     </button>
   );
