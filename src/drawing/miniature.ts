@@ -65,7 +65,7 @@ function joined(box: Box, points: readonly Vec2[]): Box {
 function viewLines({ job }: Development, piece: Piece, name: ViewName, place: Place): PathItem[] {
   const view = viewsOf(piece.form.attitude, job.drawing.projection)[name];
   const { past } = metricsFor(LETTERING);
-  const reach = piece.form.radius + past / place.scale;
+  const reach = piece.form.cutRadius + past / place.scale;
   const [low, high] = view.kind === "end-on" ? [-reach, reach] : [piece.pattern.height[0] - past / place.scale, piece.pattern.height[1] + past / place.scale];
   const across = view.kind === "end-on" ? [stroke("centre line", onSheet(place, { x: -reach, y: 0 }), onSheet(place, { x: reach, y: 0 }))] : [];
   return [

@@ -33,7 +33,7 @@ export function stationRays(board: Board, { job }: Development, piece: Piece, st
   const { theta, girth } = station;
   const [front, other] = broadsideNames(board.views);
   const start = elementPoint(board, circleName(board.views), piece, theta, 0);
-  const mitre = mitreLine(board, job.drawing.projection, piece.form.radius);
+  const mitre = mitreLine(board, job.drawing.projection, piece.form.cutRadius);
   const at = (name: ViewName, { z }: EndPoint) => elementPoint(board, name, piece, theta, z);
   const mark = (centre: Vec2): Item => ({ kind: "circle", pen: "projection", centre, radius: MARK * board.lettering });
   const points = endPoints(job, piece, station);

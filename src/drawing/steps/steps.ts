@@ -71,7 +71,7 @@ export function steps(board: Board, development: Development, { way, figures = M
     step("data"),
     step("views", uncutPipe(board, piece)),
     step("circle", way === "hand" ? circleRadii(board, piece) : []),
-    step("project", needsMitre(board, development) ? [mitreLine(board, development.job.drawing.projection, piece.form.radius).line] : [], part("project", ({ toCut }) => toCut)),
+    step("project", needsMitre(board, development) ? [mitreLine(board, development.job.drawing.projection, piece.form.cutRadius).line] : [], part("project", ({ toCut }) => toCut)),
     step("complete", [], part("complete", ({ toViews }) => toViews)),
     step("stretch-out", way === "hand" ? chordTicks(board, piece) : []),
     step("elements", raisedElements(board, piece, stationsApart(board, piece))),
