@@ -79,8 +79,10 @@ test("a piece is built, changed, read, rolled up, printed, saved and undone by k
   await expect(dialog).toBeVisible();
   await page.keyboard.press("Escape");
   await expect(dialog).toHaveCount(0);
+  await expect(page.getByRole("slider", { name: "Rolled up" })).toBeFocused();
 
-  await tabTo(page, "Save", true);
+  await tabTo(page, "Examples", true);
+  await page.keyboard.press("Shift+Tab");
   const saving = page.waitForEvent("download");
   await page.keyboard.press("Enter");
   expect((await saving).suggestedFilename()).toContain(".json");

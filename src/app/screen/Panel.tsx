@@ -1,4 +1,4 @@
-import { useEffect, useRef, type ReactNode } from "react";
+import { useLayoutEffect, useRef, type ReactNode } from "react";
 import { words } from "../words/interface";
 import { closePanel } from "./panel";
 import "../theme/panels.css";
@@ -6,7 +6,8 @@ import "../theme/panels.css";
 /** A sheet laid over the page: Escape, the word "Close" or a press beside it puts it away. */
 export function Panel({ title, children }: { title: string; children: ReactNode }) {
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
+  // Closed while it still stands on the page: only then does the focus go back to where it was.
+  useLayoutEffect(() => {
     const element = dialog.current;
     element?.showModal();
     return () => element?.close();
