@@ -6,20 +6,25 @@ import { Header } from "./header/Header";
 import { Rod } from "./rod/Rod";
 import { Banner } from "./screen/Banner";
 import { ErrorBoundary } from "./screen/ErrorBoundary";
+import { later } from "./screen/later";
 import { openPanel } from "./screen/panel";
 import { Panels } from "./screen/Panels";
+import { usePurpose } from "./store/purpose";
 import { words } from "./words/interface";
 
-/** The whole screen: description in the margin, the board, the girth rod along the foot. */
+const TeachMargin = later(async () => (await import("./teach/TeachMargin")).TeachMargin);
+
+/** The whole screen: description, or what the purpose puts in its place, in the margin, the board, the girth rod along the foot. */
 export function App() {
   usePrintKey();
+  const purpose = usePurpose((state) => state.purpose);
   return (
     <ErrorBoundary>
       <div className="app">
         <Header />
         <Banner />
         <main className="desk">
-          <Description />
+          {purpose === "teach" ? <TeachMargin /> : <Description />}
           <BoardView />
           <Rod />
         </main>

@@ -8,6 +8,7 @@ import { useTouch } from "../screen/touch";
 import { useSize, type Size } from "../screen/useSize";
 import { useGirthInHand } from "../store/between";
 import { selectDevelopment, selectStation } from "../store/select";
+import { usePurpose } from "../store/purpose";
 import { hold, point, useApp } from "../store/store";
 import { words } from "../words/interface";
 import { useCamera } from "./camera";
@@ -25,6 +26,7 @@ const SmoothLayer = later(async () => (await import("./smooth/SmoothLayer")).Smo
 const BoardCorner = later(async () => (await import("../rollUp/BoardCorner")).BoardCorner);
 const HandleLayer = later(async () => (await import("../handles/HandleLayer")).HandleLayer);
 const SymbolView = later(async () => (await import("./SymbolView")).SymbolView);
+const TeachDrawing = later(async () => (await import("../teach/TeachDrawing")).TeachDrawing);
 const StationLayer = later(async () => (await import("./StationLayer")).StationLayer);
 
 /** The page: views and pattern in projection, at the scale that fits the window. */
@@ -33,12 +35,13 @@ export function BoardView() {
   const paper = useRef<HTMLDivElement>(null);
   const size = useSize(paper);
   const touched = useTouch((state) => state.touched);
+  const teaching = usePurpose((state) => state.purpose === "teach");
   const count = useApp((state) => state.development.pieces[0]?.stations.length ?? 0);
   return (
     <section className="board" aria-label={words.board} ref={board} tabIndex={0} onKeyDown={stationKeys(count)}>
       <div className="board-paper" ref={paper}>
         {size && size.width > 0 && size.height > 0 && <Sheet size={size} />}
-        {touched && <HandleLayer />}
+        {touched && !teaching && <HandleLayer />}
       </div>
       <div className="board-foot">
         {touched && <BoardFoot board={board} paper={paper} />}
@@ -58,7 +61,8 @@ function Sheet({ size }: { size: Size }) {
   const inHand = useGirthInHand() !== null || stationInHand;
   const touched = useTouch((state) => state.touched);
   const near = useCamera((state) => state.camera !== null);
-  const projected = useProjected((state) => state.whose !== "hand");
+  const teaching = usePurpose((state) => state.purpose === "teach");
+  const projected = useProjected((state) => state.whose !== "hand") && !teaching;
   const smooth = useSmooth((state) => state.shown);
   const stationUnder = (event: MouseEvent<SVGSVGElement>) => stationAt(drawn, development, sheetPoint(view, size, event));
 
@@ -66,7 +70,7 @@ function Sheet({ size }: { size: Size }) {
     <>
       <svg
         className="drawing"
-        data-projected={projected || inHand || undefined}
+        data-projected={projected || teaching || inHand || undefined}
         data-near={near || undefined}
         role="img"
         aria-labelledby="board-title board-description"
@@ -79,9 +83,7 @@ function Sheet({ size }: { size: Size }) {
         <desc id="board-description">{words.boardDescription(format.trade)}</desc>
         {projected && <ProjectionLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="under" />}
-        {runs.map((run, i) => (
-          <RunView key={i} run={run} />
-        ))}
+        {teaching ? <TeachDrawing board={drawn} development={development} format={format} /> : runs.map((run, i) => <RunView key={i} run={run} />)}
         {touched && !(near && smooth) && <SymbolView board={drawn} view={view} projection={development.job.drawing.projection} />}
         {smooth && <SmoothLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="over" />}

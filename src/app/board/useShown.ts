@@ -5,6 +5,7 @@ import { board } from "../../drawing/board";
 import { drawingWords } from "../../drawing/words";
 import type { Format } from "../quantity/format";
 import type { Size } from "../screen/useSize";
+import { usePurpose } from "../store/purpose";
 import { useSettings } from "../store/settings";
 import { useHeldShown } from "./heldShown";
 import { useAllowances } from "./allowances";
@@ -12,11 +13,15 @@ import { useCamera, type Shown } from "./camera";
 import { pxPerMm } from "./pxPerMm";
 import { mmPerPx, viewKept, viewOf } from "./view";
 
+/** How many times larger than usual the board is lettered while it is shown to a room. */
+const largeLettering = 1.4;
+
 /** The board as the camera sees it in a window of this size. Looked at more closely it is drawn anew: lines grow, lettering and widths stay. */
 export function useShown(size: Size, development: Development, format: Format): Shown {
   const camera = useCamera((state) => state.camera);
   const lettering = useSettings((settings) => settings.lettering);
-  const px = pxPerMm(size.width, size.height) * lettering;
+  const large = usePurpose((state) => state.large);
+  const px = pxPerMm(size.width, size.height) * Math.max(lettering, large ? largeLettering : 1);
   const allowancesOf = useAllowances((state) => state.of);
   const allowances = useMemo(() => allowancesOf?.(development, format) ?? null, [allowancesOf, development, format]);
   const options = useMemo(() => ({ width: size.width / px, height: size.height / px, figures: format, words: drawingWords(format.trade), allowances }), [size, px, format, allowances]);

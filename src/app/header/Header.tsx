@@ -7,6 +7,7 @@ import { useEarlier } from "../store/earlier";
 import { useApp } from "../store/store";
 import { words } from "../words/interface";
 import { HistoryVerbs } from "./HistoryVerbs";
+import { PurposeSwitch } from "./PurposeSwitch";
 import { TitleField } from "./TitleField";
 import { Wordmark } from "./Wordmark";
 
@@ -26,6 +27,7 @@ export function Header() {
         {words.product}
       </h1>
       <TitleField />
+      <PurposeSwitch />
       <nav className="verbs" aria-label={words.verbsLabel}>
         <HistoryVerbs />
         <VerbButton word={verbs.new} act={() => changing((by) => by.newJob())} />

@@ -16,6 +16,7 @@ export const words = {
   openFile: "Job file to open",
   close: "Close",
   skip: "Skip to the description",
+  purposes: { label: "Purpose", develop: "Develop", teach: "Teach" },
 
   description: "Description",
   explain: "Explain",

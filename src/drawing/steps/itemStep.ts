@@ -31,7 +31,7 @@ export function itemStep({ job, pieces }: Development, board: Pick<Board, "block
   const station = item.ref?.station === closing ? 0 : (item.ref?.station ?? 0);
   if (item.pen === "stretch-out") return { step: "stretch-out" };
   if (item.kind === "text") return isUnder(item.at, board) ? { step: "elements" } : { step: "carry", station };
-  return item.pen === "outline" || item.pen === "opening" ? { step: "line-in" } : { step: "carry", station };
+  return item.pen === "station" || item.pen === "extra station" ? { step: "carry", station } : { step: "line-in" };
 }
 
 /** Dimensions with their arrowheads and figures, and words; the numbers of the stations are none. */

@@ -77,8 +77,8 @@ export function partTexts({ job }: Development, piece: Piece, { figures, words }
   return {
     project: (station) => words.project.part(station.label, onEndCuts(job, piece, station).map(({ z }) => length(z))),
     complete: (station) => words.complete.part(station.label, onEndCuts(job, piece, station).length),
-    carry: ({ label, bottom, top }) => (bottom === null || top === null ? words.carry.none(label)
-      : words.carry.part(label, bottom === 0 ? null : length(bottom), length(top), length(top - bottom))),
+    carry: ({ label, bottom, top, openings, length: kept }) => (bottom === null || top === null ? words.carry.none(label)
+      : words.carry.part(label, bottom === 0 ? null : length(bottom), length(top), length(top - bottom), openings.length > 0 ? length(kept) : null)),
   };
 }
 

@@ -96,7 +96,8 @@ export function stepWords({ girth, views, element }: Pick<TradeWords, "girth" | 
       across: (attitude: Attitude) =>
         `${ACROSS[attitude]} from the marked points run to each ${element} of the same number: they are all parallel to the axis, so the views show them at their true lengths.`,
       divided: `The pattern stands apart, so the dividers take each length from the view to the ${element} of the same number.`,
-      part: (label: string, from: string | null, to: string, length: string) => `Station ${label}: ${from === null ? `ordinate ${to}` : `from ${from} to ${to}, true length ${length}`}.`,
+      part: (label: string, from: string | null, to: string, length: string, kept: string | null) =>
+        `Station ${label}: ${from === null ? `ordinate ${to}` : `from ${from} to ${to}, true length ${length}`}${kept === null ? "" : `, ${kept} of it kept beside the opening`}.`,
       none: (label: string) => `Station ${label}: nothing of the ${element} is kept.`,
     },
 

@@ -76,7 +76,7 @@ export function steps(board: Board, development: Development, { way, figures = M
     step("stretch-out", way === "hand" ? chordTicks(board, piece) : []),
     step("elements", raisedElements(board, piece, stationsApart(board, piece))),
     step("carry", [], part("carry", ({ toPattern }) => toPattern).map((one) => (one.station === 0 ? { ...one, construction: [...one.construction, ...closing.toPattern] } : one))),
-    step("curve", items.of("line-in", false).flatMap((item) => (item.kind === "path" ? [thinned(item)] : []))),
+    step("curve", items.of("line-in", false).flatMap((item) => (item.kind === "path" && (item.pen === "outline" || item.pen === "opening") ? [thinned(item)] : []))),
     ...openings.map((id) => step(`opening-${id}`, rays.concat(closing).flatMap(({ toOpening }) => toOpening(id)))),
     step("line-in"),
     step("dimensions"),

@@ -94,7 +94,11 @@ describe("the construction of a vent of ⌀90 cut at 35°, 220 at its highest in
   const carry = made("screen").find(({ name }) => name === "carry")!;
 
   it("says the ordinate of each station", () => {
-    carry.parts.forEach((part, i) => expect(part.text).toBe(`Station ${i}: ordinate ${Number(height((-i * Math.PI) / 8).toFixed(2))}.`));
+    carry.parts.forEach((part, i) => expect(part.text).toMatch(new RegExp(`^Station ${i}: ordinate ${Number(height((-i * Math.PI) / 8).toFixed(2))}[.,]`)));
+  });
+
+  it("says what is kept beside the opening: of 188.49 at the left, 40 less", () => {
+    expect(carry.parts[4]!.text).toBe("Station 4: ordinate 188.49, 148.49 of it kept beside the opening.");
   });
 
   it("marks each ordinate in the pattern where it belongs", () => {

@@ -4,6 +4,7 @@ import { useFormat } from "../../quantity/useFormat";
 import { useRollUpPlace } from "../../rollUp/place";
 import { Readout } from "../../rod/Readout";
 import { selectPiece } from "../../store/select";
+import { usePurpose } from "../../store/purpose";
 import { useApp } from "../../store/store";
 import "../../theme/boardFoot.css";
 import { boardWords } from "../../words/board";
@@ -32,6 +33,8 @@ export function BoardFoot({ board, paper }: Props) {
   const snapping = useSnapping((state) => state.on);
   const hasCorner = useRollUpPlace((place) => place.onBoard);
   const px = useCamera((state) => state.shown?.px ?? 3);
+  // A lesson fills the screen with its words.
+  const teaching = usePurpose((state) => state.purpose === "teach");
   const [full, toggleFull] = useFullScreen(board);
   const piece = useApp(selectPiece);
   const format = useFormat();
@@ -53,7 +56,7 @@ export function BoardFoot({ board, paper }: Props) {
         <ProjectedChoice />
         <Verb word={boardWords.snap} title={boardWords.snapHelp} pressed={snapping} act={() => useSnapping.setState({ on: !snapping })} />
         <Verb word={boardWords.smooth} pressed={smooth} act={() => useSmooth.setState({ shown: !smooth })} />
-        <Verb word={full ? boardWords.leaveFull : boardWords.full} act={toggleFull} />
+        {!teaching && <Verb word={full ? boardWords.leaveFull : boardWords.full} act={toggleFull} />}
       </div>
     </>
   );

@@ -1,0 +1,56 @@
+import { memo, useLayoutEffect, useMemo } from "react";
+import type { Development } from "../../core/index";
+import type { Board } from "../../drawing/board";
+import type { Item } from "../../drawing/display";
+import { drawnAt } from "../../drawing/steps/drawnAt";
+import { steps as stepsOf } from "../../drawing/steps/steps";
+import { stepWords } from "../../drawing/steps/stepWords";
+import { ItemView } from "../board/ItemView";
+import type { Format } from "../quantity/format";
+import { selectHeld } from "../store/select";
+import { useApp } from "../store/store";
+import { drawnStation, useTeaching } from "./teaching";
+import "../theme/teach.css";
+
+interface Props {
+  readonly board: Board;
+  readonly development: Development;
+  readonly format: Format;
+}
+
+/** The drawing as far as the lesson has come, over its construction; what is new is in ink and draws itself. */
+export const TeachDrawing = memo(function TeachDrawing({ board, development, format }: Props) {
+  const way = useTeaching((state) => state.way);
+  const name = useTeaching((state) => state.step);
+  const each = useTeaching((state) => state.each);
+  const held = useApp(selectHeld);
+  const steps = useMemo(() => stepsOf(board, development, { way, figures: format, words: stepWords(format.trade) }), [board, development, way, format]);
+  useLayoutEffect(() => useTeaching.setState({ steps }), [steps]);
+  const index = Math.max(0, steps.findIndex((step) => step.name === name));
+  const station = drawnStation(steps, { index, station: held }, each);
+  const { construction, items, fresh } = useMemo(() => drawnAt(board, steps, index, station), [board, steps, index, station]);
+  const parts = (all: readonly Item[]) => [all.filter((item) => !fresh.has(item)), all.filter((item) => fresh.has(item))] as const;
+  const [oldLines, newLines] = parts(construction);
+  const [oldItems, newItems] = parts(items);
+  const place = `${steps[index]?.name}.${station}`;
+  return (
+    <>
+      <g className="teach-construction">
+        <Items items={oldLines} />
+      </g>
+      <g key={`lines.${place}`} className="fresh">
+        <Items items={newLines} />
+      </g>
+      <g>
+        <Items items={oldItems} />
+      </g>
+      <g key={`items.${place}`} className="fresh">
+        <Items items={newItems} />
+      </g>
+    </>
+  );
+});
+
+function Items({ items }: { items: readonly Item[] }) {
+  return items.map((item, i) => <ItemView key={i} item={item} />);
+}

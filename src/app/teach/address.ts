@@ -1,0 +1,22 @@
+import type { Way } from "../../drawing/steps/steps";
+
+// The address of a step: "#teach/carry?station=5&way=hand". The station goes by its number on the drawing.
+
+export interface TeachAddress {
+  readonly step: string;
+  readonly station: string | null;
+  readonly way: Way;
+}
+
+export function writeAddress({ step, station, way }: TeachAddress): string {
+  const more = new URLSearchParams({ ...(station === null ? {} : { station }), ...(way === "screen" ? {} : { way }) }).toString();
+  return `#teach/${step}${more && `?${more}`}`;
+}
+
+/** What an address asks for; null when it names no step. */
+export function readAddress(hash: string): TeachAddress | null {
+  const [, step, more = ""] = /^#teach\/([a-z0-9-]+)(?:\?(.*))?$/.exec(hash) ?? [];
+  if (step === undefined) return null;
+  const asked = new URLSearchParams(more);
+  return { step, station: asked.get("station"), way: asked.get("way") === "hand" ? "hand" : "screen" };
+}

@@ -1,0 +1,26 @@
+// The words of the purpose "teach", loaded with it.
+
+export const teachWords = {
+  title: "The construction in steps",
+  count: (step: number, of: number) => `Step ${step} of ${of}`,
+  fresh: "New",
+  exercise: "The exercise",
+  player: "Player",
+  back: "Back",
+  next: "Next",
+  play: "Play",
+  pause: "Pause",
+  each: "One station at a time",
+  speed: "Speed",
+  speeds: { slow: "slow", usual: "usual", quick: "quick" },
+  way: "Drawn",
+  ways: { screen: "on the screen, π × ⌀", hand: "by hand, in chords" },
+  steps: "Steps",
+  step: "Step",
+  full: "Full screen",
+  leaveFull: "Leave full screen",
+  link: "Copy link",
+  linkCopied: "Link to this step copied",
+  linkRefused: "The browser did not let the link be copied: copy it from the address line.",
+  keys: "Page Down and Page Up go on and back, also from a presenter's remote.",
+} as const;

@@ -1,0 +1,33 @@
+import { expect, test } from "./page";
+
+// A lesson: from the purpose in the header through the steps, and a link that opens one of them.
+
+test("a lesson is led by hand and keys, keeps the job and the drawing, and its address opens it again", async ({ page, context }) => {
+  await page.goto("/");
+  await page.getByRole("link", { name: "Teach" }).click();
+  const heading = page.locator(".teach h2");
+  await expect(heading).toHaveText("Read the data, choose the projection");
+  const viewBox = await page.locator(".drawing").getAttribute("viewBox");
+  await page.keyboard.press("PageDown");
+  await expect(heading).toHaveText("Draw the views");
+  await page.getByRole("button", { name: "Carry each ordinate" }).click();
+  await page.getByRole("checkbox", { name: "One station at a time" }).check();
+  await page.keyboard.press("PageDown");
+  await page.getByRole("button", { name: "Next" }).click();
+  await expect(page.locator(".step-station")).toHaveText("Station 2: ordinate 166.21.");
+  await expect(page.locator(".readout").first()).toContainText("Station 2");
+  expect(await page.locator(".drawing").getAttribute("viewBox")).toBe(viewBox);
+
+  const linked = await context.newPage();
+  await linked.goto(page.url());
+  await expect(linked.locator(".teach h2")).toHaveText("Carry each ordinate");
+  await expect(linked.locator(".step-station")).toHaveText("Station 2: ordinate 166.21.");
+  await linked.close();
+
+  await page.getByRole("button", { name: "Full screen" }).click();
+  await expect(page.locator(".desk")).toHaveAttribute("data-full", "true");
+  await expect(page.locator(".rod")).toBeHidden();
+  await page.getByRole("button", { name: "Leave full screen" }).click();
+  await page.getByRole("link", { name: "Develop" }).click();
+  await expect(page.getByRole("textbox", { name: "Diameter", exact: true })).toHaveValue("90");
+});
