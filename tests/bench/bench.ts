@@ -3,7 +3,8 @@ import { cutCases, developed, exampleCases, extent, mitre, mitreHeight, stationC
 import { trimPipe } from "../../src/core/trim/trimmed";
 import { kernelCuts, type KernelCut } from "./kernelCut";
 import { redrawn } from "./redrawing";
-import { growthExponent, secondsPerCall, timed, type Timing } from "./timing";
+import { laidOut, pathsIn, plainLines, printingCases, written } from "./printing";
+import { fastestRun, growthExponent, secondsPerCall, timed, type Timing } from "./timing";
 import { duration, ratio, table } from "./table";
 
 // `npm run bench`: how long developments take, how that grows, and how it compares within the same run with a
@@ -16,6 +17,7 @@ developments("the examples", exampleCases);
 growth("stations", stationCases);
 growth("cuts", cutCases);
 redraws();
+await prints();
 await againstKernel();
 
 function developments(title: string, cases: readonly DevelopingCase[]): number[] {
@@ -46,6 +48,20 @@ function redraws(): void {
   });
   console.log("Redrawing: development, board and its SVG");
   console.log(table(["", "time", "of a 60 Hz frame", "items", "SVG"], rows));
+  console.log();
+}
+
+/** Time and size of PDF files, against the same library writing as many straight lines on as many pages. */
+async function prints(): Promise<void> {
+  const rows: string[][] = [];
+  for (const { name, data } of printingCases) {
+    const pages = laidOut(data), bytes = await written(pages), paths = pathsIn(bytes);
+    const [layout, file, plain] = [await fastestRun(() => Promise.resolve(laidOut(data))), await fastestRun(() => written(pages)), await fastestRun(() => plainLines(pages.length, paths))];
+    const size = await plainLines(pages.length, paths);
+    rows.push([name, String(pages.length), String(paths), duration(layout), duration(file), ratio(file / plain), `${(bytes.length / 1024).toFixed(0)} kB`, ratio(bytes.length / size)]);
+  }
+  console.log("Printing: a template laid out on tiles, and its PDF against as many straight lines written by the same library");
+  console.log(table(["", "pages", "paths", "layout", "PDF", "of plain lines", "size", "of plain lines"], rows));
   console.log();
 }
 

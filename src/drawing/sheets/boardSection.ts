@@ -3,7 +3,7 @@
 import type { Vec2 } from "../../core/index";
 import type { Arrangement } from "../arrange";
 import { type Board, board } from "../board";
-import { type Box, boxOfPoints, growBox, moveBox } from "../box";
+import { type Box, boxOfPoints, boxesOverlap, growBox, moveBox } from "../box";
 import type { Item } from "../display";
 import { freeBox } from "../freeBox";
 import { LETTERING } from "../lettering";
@@ -37,8 +37,12 @@ interface Drawn {
   readonly field: PaperField;
   readonly scale: number;
   readonly board: Board;
+  /** Brings the board to its place in the frame. */
+  readonly move: Vec2;
   readonly frame: Box;
   readonly block: TitleBlock;
+  /** Where the title block stands. */
+  readonly corner: Box;
 }
 
 /** One page a piece, each at the largest usual scale that fits, or at the scale asked for; null when that does not fit. */
@@ -79,19 +83,31 @@ function drawing(context: SheetContext, piece: number, layout: Layout): Drawn | 
   const field = paperField(layout.paper, layout.landscape, context.setup);
   const { room: frame } = bandsOf(context, field, layout.paper, "");
   const width = Math.min(BLOCK, frame.right - frame.left);
-  const block = titleBlock(cellsOf(context, piece, context.scale ?? 1 / 1000), width);
-  const window = { width: frame.right - frame.left - 2 * AIR, height: frame.top - frame.bottom - block.height - 2 * AIR };
-  if (!(window.width > 0 && window.height > 0)) return null;
+  const blockAt = (scale: number) => titleBlock(cellsOf(context, piece, scale), width);
+  const corner: Box = { left: frame.right - width, right: frame.right, bottom: frame.bottom, top: frame.bottom + blockAt(context.scale ?? 1 / 1000).height };
+  const window = { width: frame.right - frame.left - 2 * AIR, height: frame.top - frame.bottom - 2 * AIR };
+  if (!(window.height > corner.top - corner.bottom)) return null;
   for (const scale of context.scale === null ? scalesWithin(context, piece, window) : [context.scale]) {
     for (const arrangement of ["projection", "beside", "under"] as const) {
       const made = boardAt(context, piece, scale, arrangement, window);
-      const { left, right, bottom, top } = made.bounds;
-      if (right - left <= window.width && top - bottom <= window.height) {
-        return { layout, field, scale, board: made, frame, block: titleBlock(cellsOf(context, piece, scale), width) };
-      }
+      const move = placeFor(made, frame, corner);
+      if (move) return { layout, field, scale, board: made, move, frame, block: blockAt(scale), corner };
     }
   }
   return null;
+}
+
+/** How the board moves into the frame clear of the title block: over it, beside it, or with a free corner of its own there. */
+function placeFor({ bounds, blocks }: Board, frame: Box, corner: Box): Vec2 | null {
+  const inside = growBox(frame, -AIR);
+  const middle = (inside.left + inside.right - bounds.left - bounds.right) / 2, left = inside.left - bounds.left, top = inside.top - bounds.top;
+  const over = (corner.top + AIR + inside.top - bounds.bottom - bounds.top) / 2, upright = (inside.bottom + inside.top - bounds.bottom - bounds.top) / 2;
+  const moves = [{ x: middle, y: over }, { x: middle, y: upright }, { x: middle, y: top }, { x: left, y: upright }, { x: left, y: top }];
+  return moves.find((move) => {
+    const box = moveBox(bounds, move);
+    const within = box.left >= inside.left - 1e-6 && box.right <= inside.right + 1e-6 && box.bottom >= inside.bottom - 1e-6 && box.top <= inside.top + 1e-6;
+    return within && !Object.values(blocks).some((one) => boxesOverlap(growBox(moveBox(one.bounds, move), AIR), corner));
+  }) ?? null;
 }
 
 /** Usual scales up to that at which the drawing fills the window, whatever its arrangement. */
@@ -121,20 +137,15 @@ function cellsOf(context: SheetContext, index: number, scale: number): Cell[] {
   ];
 }
 
-function pageOf(context: SheetContext, { layout: { paper }, field, scale, board: made, frame, block }: Drawn, index: number): Page {
+function pageOf(context: SheetContext, { layout: { paper }, field, scale, board: made, move, frame, block, corner }: Drawn, index: number): Page {
   const { development, words } = context;
   const bands = bandsOf(context, field, paper, `${jobTitle(development, words)} · ${words.document.board} · ${scaleText(scale)}`, words.sheetOf(index + 1, development.pieces.length));
-  const corner = { x: frame.right - Math.min(BLOCK, frame.right - frame.left), y: frame.bottom };
-  const { bounds } = made;
-  const move = {
-    x: (frame.left + frame.right - bounds.left - bounds.right) / 2, y: (frame.bottom + block.height + frame.top - bounds.bottom - bounds.top) / 2,
-  };
   const taken = [
     ...Object.values(made.blocks).map((one) => growBox(moveBox(one.bounds, move), AIR / 2)),
-    { left: corner.x, right: frame.right, bottom: corner.y, top: corner.y + block.height },
+    corner,
   ];
   return pageOn(field, String(index + 1), [
-    ...bands.items, polygon("frame", corners(frame)), ...block.at(corner), ...made.items.map((item) => moveItem(item, move)), ...furnished(context, index, growBox(frame, -AIR / 2), taken),
+    ...bands.items, polygon("frame", corners(frame)), ...block.at({ x: corner.left, y: corner.bottom }), ...made.items.map((item) => moveItem(item, move)), ...furnished(context, index, growBox(frame, -AIR / 2), taken),
   ]);
 }
 

@@ -19,6 +19,9 @@ const LONGEST = 300;
 /** Side of the square, pitch of lines and air, mm. */
 const SQUARE = 100, PITCH = 6, AIR = 6;
 
+/** From the corner to the zero of each ruler, clear of the figures of the other, mm. */
+const CLEAR = RULER_REACH + 2;
+
 /** Length of both rulers, mm: across the paper's width and along its height, the paper upright. */
 export interface CalibrationLengths {
   readonly across: number;
@@ -49,16 +52,16 @@ export function calibrationSection(context: SheetContext): Section {
     items.push({ kind: "text", pen: "lettering", text, height: LETTERING, align: "start", turn: 0, at: { x: left, y } });
   }
   const page = pageOn(field, "1", [
-    polygon("frame", corners(box)), ...ruler(origin, across, "level"), ...ruler(origin, along, "upright"), ...items,
+    polygon("frame", corners(box)), ...ruler({ x: origin.x + CLEAR, y: origin.y }, across, "level"), ...ruler({ x: origin.x, y: origin.y + CLEAR }, along, "upright"), ...items,
     ...square({ left, right: left + width, bottom: origin.y + RULER_REACH + AIR, top: y - AIR }, context),
   ]);
   return { kind: "calibration", title: words.document.calibration, layout: "one", paper: paper.name, landscape: false, columns: 1, rows: 1, scale: 1, pages: [page] };
 }
 
-/** Both rulers from one corner. */
+/** Both rulers beside one corner. */
 function rulersOf({ box }: Pick<PaperField, "box">) {
   const origin = { x: box.left + AIR + RULER_REACH, y: box.bottom + AIR + RULER_REACH };
-  return { origin, across: rulerLength(box.right - origin.x, LONGEST, RULER_TAIL + 1), along: rulerLength(box.top - origin.y, LONGEST, RULER_TAIL + 1) };
+  return { origin, across: rulerLength(box.right - origin.x - CLEAR, LONGEST, RULER_TAIL), along: rulerLength(box.top - origin.y - CLEAR, LONGEST, RULER_TAIL) };
 }
 
 function fieldOf(setup: PageSetup): { layout: Layout; field: PaperField } {

@@ -56,7 +56,7 @@ export function table(columns: readonly Column[], rows: readonly (readonly strin
       ...lefts.slice(1).map((x) => stroke("ruler", { x, y: corner.y }, { x, y: corner.y - height })),
       stroke("contour", { x: corner.x, y: corner.y - headHeight }, { x: corner.x + width, y: corner.y - headHeight }),
       ...heads.flatMap((wrapped, i) => wrapped.map((text, line) => letters(text, i, corner.y - AIR / 2 - (line + 1) * HEAD * 1.4 + HEAD * 0.2, HEAD))),
-      ...lines.flatMap((row, r) => row.flatMap((wrapped, i) => wrapped.map((text, line) => letters(text, i, (tops[r] ?? 0) - (line + 1) * pitch + (pitch - lettering) / 2, lettering)))),
+      ...lines.flatMap((row, r) => row.flatMap((wrapped, i) => wrapped.map((text, line) => letters(text, i, (tops[r] ?? 0) - (line + 1) * pitch + (pitch - lettering) / 2 - AIR / 4, lettering)))),
       ...tops.slice(1).map((y, i) => stroke(last && i === tops.length - 2 ? "contour" : "ruler", { x: corner.x, y }, { x: corner.x + width, y })),
     ];
   };
