@@ -23,7 +23,7 @@ for (const [colorScheme, width] of [["light", 1440], ["dark", 1440], ["light", 3
   });
 }
 
-for (const panel of ["Examples", "Print", "Settings"]) {
+for (const panel of ["Examples", "Print and cut", "Settings"]) {
   test(`axe finds nothing wrong in the panel ${panel}, and Escape closes it`, async ({ page }) => {
     await page.goto("/");
     await page.getByRole("button", { name: panel, exact: true }).click();

@@ -26,7 +26,7 @@ test("a sitting at the page asks no other address and breaks no rule of its poli
   await untilKept(page);
   await page.getByRole("textbox", { name: "Angle from square", exact: true }).fill("41");
   await page.keyboard.press("Enter");
-  for (const panel of ["Examples", "Print", "Settings"]) {
+  for (const panel of ["Examples", "Print and cut", "Settings"]) {
     await page.getByRole("button", { name: panel, exact: true }).click();
     await expect(page.getByRole("dialog")).toBeVisible();
     await page.keyboard.press("Escape");
@@ -90,7 +90,7 @@ test("every built file is kept for use without a network", async ({ page }) => {
   });
   const scripts = await page.evaluate(() => [...document.querySelectorAll("script[src], link[href]")].map((one) => new URL(one.getAttribute("src") ?? one.getAttribute("href") ?? "", location.href).pathname.slice(1)));
   expect(kept).toEqual(expect.arrayContaining(["index.html", "manifest.webmanifest", ...scripts.filter((path) => !path.endsWith("/"))]));
-  expect(kept.filter((path) => /PrintPanel|changes|HandleLayer/.test(path)).length).toBeGreaterThanOrEqual(3);
+  expect(kept.filter((path) => /OutputPanel|changes|HandleLayer/.test(path)).length).toBeGreaterThanOrEqual(3);
 });
 
 test("the page can be installed: it names a manifest whose icons are there, in their sizes", async ({ page }) => {

@@ -21,7 +21,7 @@ test("the PDF is true to size: the pattern is as wide as its stretch-out, the ru
 });
 
 test("a sheet too small gives tiles, each the size of the paper, with a cover", async ({ page }) => {
-  await page.getByRole("dialog").getByRole("combobox", { name: "Sheet" }).selectOption("A4");
+  await page.getByRole("dialog").getByRole("combobox", { name: "Paper", exact: true }).selectOption("A4");
   await expect(page.locator(".outcome")).toContainText("sheets of A4");
   const pages = pdfPages(await savedPdf(page));
   expect(pages.length).toBe(3);
@@ -35,15 +35,15 @@ test("a long PDF says how far it is, and is given up on request: nothing is save
   await page.keyboard.press("Enter");
   await expect(page.locator(".drawing")).toContainText("⌀300");
   await openPrint(page);
-  await page.getByRole("dialog").getByRole("combobox", { name: "Sheet" }).selectOption("A4");
+  await page.getByRole("dialog").getByRole("combobox", { name: "Paper", exact: true }).selectOption("A4");
   let saved = 0;
   page.on("download", () => saved++);
   await page.getByRole("button", { name: "Save as PDF" }).click();
-  await expect(page.getByRole("dialog").getByRole("status")).toContainText(/Page \d+ of \d+/);
+  await expect(page.getByRole("dialog").getByRole("status").last()).toContainText(/Page \d+ of \d+/);
   await page.getByRole("button", { name: "Cancel" }).click();
   await expect(page.getByRole("button", { name: "Save as PDF" })).toBeVisible();
   expect(saved).toBe(0);
-  await page.getByRole("dialog").getByRole("combobox", { name: "Sheet" }).selectOption("A0");
+  await page.getByRole("dialog").getByRole("combobox", { name: "Paper", exact: true }).selectOption("A0");
   expect(pdfPages(await savedPdf(page))).toHaveLength(1);
   expect(saved).toBe(1);
 });

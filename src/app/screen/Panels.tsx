@@ -4,11 +4,11 @@ import { usePanel } from "./panel";
 // Loaded when first asked for.
 const EarlierPanel = later(async () => (await import("../files/EarlierPanel")).EarlierPanel);
 const ExamplesPanel = later(async () => (await import("../files/ExamplesPanel")).ExamplesPanel);
-const PrintPanel = later(async () => (await import("../print/PrintPanel")).PrintPanel);
+const OutputPanel = later(async () => (await import("../output/OutputPanel")).OutputPanel);
 const RollUpPanel = later(async () => (await import("../rollUp/RollUpPanel")).RollUpPanel);
 const SettingsPanel = later(async () => (await import("../settings/SettingsPanel")).SettingsPanel);
 
-const panels = { earlier: EarlierPanel, examples: ExamplesPanel, print: PrintPanel, "roll-up": RollUpPanel, settings: SettingsPanel };
+const panels = { earlier: EarlierPanel, examples: ExamplesPanel, print: OutputPanel, "roll-up": RollUpPanel, settings: SettingsPanel };
 
 export function Panels() {
   const open = usePanel((state) => state.open);

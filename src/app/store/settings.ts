@@ -14,7 +14,6 @@ export interface Settings {
   readonly comma: boolean;
   /** How far, in mm, a smooth curve may stray from the true edge. */
   readonly tolerance: (typeof tolerances)[number];
-  readonly paper: "iso" | "us";
   /** Whether the fields of the description are explained. */
   readonly explain: boolean;
   /** How many times larger than usual the board is lettered, for projecting. */
@@ -29,7 +28,7 @@ const localeHasComma = new Intl.NumberFormat().format(1.5).includes(",");
 /** English as it is written outside North America and the islands that follow it. */
 const localeHasGirth = /^en-(?!US|CA|PH|PR)[A-Z]{2}\b/.test(new Intl.NumberFormat().resolvedOptions().locale);
 
-const defaults: Settings = { theme: "auto", words: localeHasGirth ? "girth" : "stretch-out", places: 2, denominator: 0, comma: localeHasComma, tolerance: 0.1, paper: "iso", lettering: 1, explain: false };
+const defaults: Settings = { theme: "auto", words: localeHasGirth ? "girth" : "stretch-out", places: 2, denominator: 0, comma: localeHasComma, tolerance: 0.1, lettering: 1, explain: false };
 
 export const letterings = [1, 1.4, 1.8] as const;
 
@@ -42,7 +41,6 @@ const choices: { readonly [K in keyof Settings]?: readonly Settings[K][] } = {
   denominator: [0, 8, 16, 32, 64],
   comma: [false, true],
   tolerance: tolerances,
-  paper: ["iso", "us"],
   lettering: letterings,
   explain: [false, true],
 };

@@ -7,7 +7,7 @@ export const words = {
   untitled: "Untitled pipe",
   title: "Title of the job",
   note: "Note",
-  verbs: { undo: "Undo", redo: "Redo", new: "New", open: "Open", save: "Save", earlier: "Earlier work", examples: "Examples", rollUp: "Roll up", print: "Print", settings: "Settings" },
+  verbs: { undo: "Undo", redo: "Redo", new: "New", open: "Open", save: "Save", earlier: "Earlier work", examples: "Examples", rollUp: "Roll up", print: "Print and cut", settings: "Settings" },
   verbsLabel: "Job",
   /** What was done, and to which part: "Remove: Round opening". */
   done: (verb: string, what: string) => `${verb}: ${what}`,
@@ -81,5 +81,5 @@ export const words = {
   },
 
   drop: "Drop a job file to open it",
-  printHint: "Choose Print at the top of the page: it makes a PDF that prints true to size.",
+  printHint: "Choose Print and cut at the top of the page: it makes a PDF that prints true to size.",
 } as const;

@@ -11,29 +11,6 @@ export const panelWords = {
     saved: (at: Date) => `saved ${at.toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" })}`,
   },
 
-  print: {
-    title: "Print the pattern, true to size",
-    family: "Paper",
-    iso: "A sizes",
-    us: "US sizes",
-    paper: "Sheet",
-    auto: "Smallest that holds it",
-    one: (paper: string, way: string) => `One sheet of ${paper}, ${way}.`,
-    tiles: (count: number, paper: string) => `${count} sheets of ${paper}, to be joined along their marks.`,
-    portrait: "portrait",
-    landscape: "landscape",
-    cautions: [
-      "When you print the PDF set scale to 100 % (actual size), never fit to page.",
-      "Measure the 100 mm ruler on the sheet before cutting.",
-      "Prove the pattern in card or scrap first; check the handedness and which face is up.",
-      "Edges of sheet are sharp: gloves and eye protection.",
-    ],
-    print: "Save as PDF",
-    making: (done: number, total: number) => `Page ${done} of ${total} …`,
-    cancel: "Cancel",
-    failed: "The PDF could not be made.",
-  },
-
   settings: {
     title: "Settings",
     units: "Figures in",

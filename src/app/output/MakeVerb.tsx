@@ -1,0 +1,61 @@
+import { useState } from "react";
+import { fileName } from "../files/fileName";
+import { cancelPdf, startPdf, usePdfJob } from "../print/pdfJob";
+import { useFormat } from "../quantity/useFormat";
+import { selectDevelopment } from "../store/select";
+import { useApp } from "../store/store";
+import { words } from "../words/interface";
+import { outputWords } from "../words/output";
+import { useOutput, type Wanted } from "./choices";
+import { saveFile, type FileWanted } from "./saveFile";
+import type { DocumentShown } from "./useDocument";
+import { isCut, toleranceProblem } from "./WantedSentence";
+
+/** The verb that makes what is wanted; while pages are being made, how far that is and the verb that gives it up. */
+export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barred: boolean }) {
+  const choices = useOutput();
+  const development = useApp(selectDevelopment);
+  const format = useFormat();
+  const { state, done, total } = usePdfJob();
+  const [said, setSaid] = useState("");
+  const { what, tolerance } = choices;
+  const ready = !barred && (shown ? shown.outcome.ok : !isCut(what) || !toleranceProblem(tolerance));
+
+  const make = () => {
+    setSaid("");
+    const title = development.job.title || words.untitled;
+    if (shown) {
+      if (shown.outcome.ok) void startPdf(shown.outcome.pages, { title, fileName: fileName(title, "pdf") });
+      return;
+    }
+    saveFile(what as FileWanted, { development, format }).then(
+      (name) => setSaid(outputWords.saved(name)),
+      () => setSaid(outputWords.failed),
+    );
+  };
+
+  if (state === "making") {
+    return (
+      <p className="panel-verbs">
+        <progress aria-label={outputWords.making(done, total)} value={done} max={total} />
+        <span role="status">{outputWords.making(done, total)}</span>
+        <button type="button" className="verb" onClick={cancelPdf}>
+          {outputWords.cancel}
+        </button>
+      </p>
+    );
+  }
+  return (
+    <p className="panel-verbs">
+      <button type="button" className="verb main-verb" disabled={!ready} onClick={make}>
+        {outputWords.save[verbOf(what)]}
+      </button>
+      <span role="status">{state === "failed" ? outputWords.failed : said}</span>
+    </p>
+  );
+}
+
+function verbOf(what: Wanted): keyof typeof outputWords.save {
+  if (what === "dxf" || what === "svg") return what;
+  return what === "table" || what === "list" ? "csv" : "pdf";
+}
