@@ -44,7 +44,7 @@ function checksOf(what: Wanted, { job }: Development, { pieces: [piece] }: Fabri
   if (!piece) return [];
   const { seam } = job.development;
   return [
-    isCut(what) ? checks.units[job.units] : checks.ruler,
+    isCut(what) ? checks.units[what === "svg" ? "mm" : job.units] : checks.ruler,
     checks.face[piece.face],
     checks.hand[piece.hand],
     piece.allowances.length === 0 ? checks.net : checks.added(piece.allowances.map(({ place, kind, width }) => checks.sum(checks.places[place], checks.kinds[kind], `${format.length(width)} ${format.unit}`)).join(", ")),

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { fileName } from "../files/fileName";
+import { cutFileName } from "../files/cutFileName";
 import { cancelPdf, startPdf, usePdfJob } from "../print/pdfJob";
 import { useFormat } from "../quantity/useFormat";
 import { selectDevelopment } from "../store/select";
@@ -9,7 +9,7 @@ import { outputWords } from "../words/output";
 import { useOutput, type Wanted } from "./choices";
 import { saveFile, type FileWanted } from "./saveFile";
 import type { DocumentShown } from "./useDocument";
-import { isCut, toleranceProblem } from "./WantedSentence";
+import { toleranceProblem } from "./WantedSentence";
 
 /** The verb that makes what is wanted; while pages are being made, how far that is and the verb that gives it up. */
 export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barred: boolean }) {
@@ -19,16 +19,16 @@ export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barre
   const { state, done, total } = usePdfJob();
   const [said, setSaid] = useState("");
   const { what, tolerance } = choices;
-  const ready = !barred && (shown ? shown.outcome.ok : !isCut(what) || !toleranceProblem(tolerance));
+  const ready = !barred && (shown ? shown.outcome.ok : what !== "dxf" || !toleranceProblem(tolerance));
 
   const make = () => {
     setSaid("");
     const title = development.job.title || words.untitled;
     if (shown) {
-      if (shown.outcome.ok) void startPdf(shown.outcome.pages, { title, fileName: fileName(title, "pdf") });
+      if (shown.outcome.ok) void startPdf(shown.outcome.pages, { title, fileName: documentName(title, shown) });
       return;
     }
-    saveFile(what as FileWanted, { development, format }).then(
+    saveFile(what as FileWanted, { development, format, tolerance }).then(
       (name) => setSaid(outputWords.saved(name)),
       () => setSaid(outputWords.failed),
     );
@@ -58,4 +58,10 @@ export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barre
 function verbOf(what: Wanted): keyof typeof outputWords.save {
   if (what === "dxf" || what === "svg") return what;
   return what === "table" || what === "list" ? "csv" : "pdf";
+}
+
+/** "Lean-to vent, template, A4.pdf" */
+function documentName(title: string, { kind, paper }: DocumentShown): string {
+  const what = outputWords.fileNames[kind];
+  return cutFileName({ title, piece: paper === null ? what : `${what}, ${paper}`, size: null, extension: "pdf" });
 }

@@ -7,6 +7,7 @@ import { useFabrication } from "../shop/useFabrication";
 import { outputWords } from "../words/output";
 import { Checks } from "./Checks";
 import { useOutput } from "./choices";
+import { CutPreview } from "./CutPreview";
 import { MakeVerb } from "./MakeVerb";
 import { PagesView } from "./PagesView";
 import { PartList } from "./PartList";
@@ -48,6 +49,7 @@ export function OutputPanel() {
           ))}
         </div>
       )}
+      {isCut(what) && <CutPreview />}
       {shown?.outcome.ok && <PagesView sections={shown.outcome.sections} />}
       <MakeVerb shown={shown} barred={unmade.length > 0} />
       <Checks what={what} />

@@ -16,12 +16,12 @@ export function WantedSentence({ problems }: { problems: readonly Problem[] }) {
   return (
     <p className="sentence">
       {said.make}
-      <PanelChoice label={said.what} value={choices.what} put={(what) => choose({ what: what as Wanted })} tail={kind || isCut(choices.what) ? "" : "."}>
+      <PanelChoice label={said.what} value={choices.what} put={(what) => choose({ what: what as Wanted })} tail={kind || choices.what === "dxf" ? "" : "."}>
         <optgroup label={said.documents}>{documents.map(wantedOption)}</optgroup>
         <optgroup label={said.files}>{files.map(wantedOption)}</optgroup>
       </PanelChoice>
       {kind && <OnPaper choices={choices} problems={problems} />}
-      {isCut(choices.what) && <Curves tolerance={choices.tolerance} />}
+      {choices.what === "dxf" && <Curves tolerance={choices.tolerance} />}
     </p>
   );
 }

@@ -1,5 +1,5 @@
 import { useDeferredValue, useMemo } from "react";
-import { documentPages, type DocumentKind, type DocumentOptions, type DocumentOutcome } from "../../drawing/sheets/documentPages";
+import { documentPages, type DocumentOptions, type DocumentOutcome } from "../../drawing/sheets/documentPages";
 import type { PageSetup } from "../../drawing/sheets/setup";
 import { sheetWords } from "../../drawing/sheets/sheetWords";
 import type { Development } from "../../core/index";
@@ -8,10 +8,11 @@ import type { Format } from "../quantity/format";
 import { useFormat } from "../quantity/useFormat";
 import { selectDevelopment } from "../store/select";
 import { useApp } from "../store/store";
-import { setupOf, useOutput, type OutputChoices, type Wanted } from "./choices";
+import { setupOf, useOutput, type DocumentWanted, type OutputChoices, type Wanted } from "./choices";
 import { correctionOn, usePrinters, type Printer } from "./printers";
 
 export interface DocumentShown {
+  readonly kind: DocumentWanted;
   readonly outcome: DocumentOutcome;
   /** The name of the paper of the first pages, null when there are none. */
   readonly paper: string | null;
@@ -31,7 +32,7 @@ export function useDocument(): DocumentShown | null {
 }
 
 /** The document of this kind, null for a file that is none. */
-export function documentKind(what: Wanted): DocumentKind | null {
+export function documentKind(what: Wanted): DocumentWanted | null {
   return what === "template" || what === "board" || what === "parts" || what === "all" ? what : null;
 }
 
@@ -42,12 +43,12 @@ export function documentOptions(development: Development, choices: OutputChoices
   return { figures: format, words: sheetWords(format.trade), sentences, date, ...(choices.scale === null ? {} : { scale: choices.scale }) };
 }
 
-function shownOf(development: Development, kind: DocumentKind, choices: OutputChoices, format: Format, printers: readonly Printer[]): DocumentShown {
+function shownOf(development: Development, kind: DocumentWanted, choices: OutputChoices, format: Format, printers: readonly Printer[]): DocumentShown {
   const options = documentOptions(development, choices, format);
   const setup: PageSetup = setupOf(choices);
   const plain = documentPages(development, kind, setup, options);
   const paper = plain.ok ? (plain.sections[0]?.paper ?? null) : null;
   const correction = paper === null || choices.printer === null ? null : correctionOn(printers, choices.printer, paper);
   // Laid out again only where a printer is corrected: its paper is known from the first layout.
-  return { outcome: correction ? documentPages(development, kind, { ...setup, correction }, options) : plain, paper, correction };
+  return { kind, outcome: correction ? documentPages(development, kind, { ...setup, correction }, options) : plain, paper, correction };
 }

@@ -1,5 +1,5 @@
 import type { Allowance, AllowancePlace, FabricationChoices, NamedSeam } from "../../core/index";
-import type { Wanted, PaperWanted } from "../output/choices";
+import type { DocumentWanted, PaperWanted, Wanted } from "../output/choices";
 
 // The words of the panel that prints and cuts, loaded with it.
 
@@ -70,8 +70,7 @@ export const outputWords = {
     tiles: (title: string, pages: number, paper: string, size: string, columns: number, rows: number) => `${title}: ${pages} sheets of ${paper}, ${size}, ${columns} across and ${rows} up, and their map`,
     pages: (title: string, pages: number, paper: string, size: string) => `${title}: ${pages} sheets of ${paper}, ${size}`,
     more: (count: number) => (count === 1 ? "and one sheet more" : `and ${count} sheets more`),
-    file: (name: string) => `One file: ${name}`,
-    working: "Laying out the sheets …",
+    cut: (parts: number, size: string) => (parts === 1 ? `One part with its marks, ${size}` : `${parts} parts with their marks, side by side, ${size}`),
   },
 
   checks: {
@@ -113,7 +112,10 @@ export const outputWords = {
     thickness: (thickness: string) => `${thickness} thick`,
     none: "—",
   },
+  /** What a document is called in the name of its file. */
+  fileNames: { template: "template", board: "board drawing", parts: "part list", all: "drawing and template" } satisfies Record<DocumentWanted, string>,
   save: { pdf: "Save as PDF", dxf: "Save as DXF", svg: "Save as SVG", csv: "Save as CSV" },
+  allParts: "all parts",
   making: (done: number, total: number) => `Page ${done} of ${total}`,
   cancel: "Cancel",
   failed: "The file could not be made; nothing of the job is lost. Try again.",

@@ -1,0 +1,30 @@
+import { useMemo } from "react";
+import { boundsOf } from "../../drawing/bounds";
+import { growBox } from "../../drawing/box";
+import { viewBox } from "../../output/svg/viewBox";
+import { ItemView } from "../board/ItemView";
+import { useFormat } from "../quantity/useFormat";
+import { useFabrication } from "../shop/useFabrication";
+import { outputWords } from "../words/output";
+import { cutItems } from "./cutItems";
+
+/** The cut lines of all parts in small, as the file has them. */
+export function CutPreview() {
+  const fabrication = useFabrication();
+  const format = useFormat();
+  const items = useMemo(() => cutItems(fabrication, format), [fabrication, format]);
+  const box = growBox(boundsOf(items), 3);
+  const size = `${format.length(box.right - box.left)} × ${format.length(box.top - box.bottom)} ${format.unit}`;
+  return (
+    <section className="outcome" aria-label={outputWords.allParts}>
+      <p>{outputWords.outcome.cut(fabrication.parts.length, size)}</p>
+      <div className="previews">
+        <svg className="page-preview" viewBox={viewBox(box)} role="img" aria-label={outputWords.allParts}>
+          {items.map((item, i) => (
+            <ItemView key={i} item={item} />
+          ))}
+        </svg>
+      </div>
+    </section>
+  );
+}
