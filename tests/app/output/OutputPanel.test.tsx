@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { cleanup, fireEvent, render, screen, waitFor, within } from "@testing-library/react";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { choose, useOutput } from "../../../src/app/output/choices";
 import { OutputPanel } from "../../../src/app/output/OutputPanel";
 import { usePrinters } from "../../../src/app/output/printers";
@@ -15,12 +15,16 @@ const begin = (fabrication: Partial<FabricationChoices> = {}) => {
   render(<OutputPanel />);
 };
 // Found by label and text: roles take long among so many lines of drawing.
+const patience = { timeout: 8000 };
 const field = (name: string) => screen.getByLabelText<HTMLInputElement>(name);
 const type = (name: string, text: string) => {
   fireEvent.change(field(name), { target: { value: text } });
   fireEvent.keyDown(field(name), { key: "Enter" });
 };
 const verb = () => screen.getByText<HTMLButtonElement>(/^Save as/);
+
+// The words of faults come later on the page; here they are there before they are asked for.
+beforeAll(() => import("../../../src/app/screen/FaultWords"));
 
 beforeEach(() => {
   // The dialog element of the test's page cannot open by itself.
@@ -68,13 +72,13 @@ test("text that is no measure stays at its field with the reason", async () => {
   begin();
   type("Overlap of the sheets", "1+");
   expect(field("Overlap of the sheets").value).toBe("1+");
-  expect(await screen.findByText(/^This cannot be read as a number/)).toBeTruthy();
+  expect(await screen.findByText(/^This cannot be read as a number/, {}, patience)).toBeTruthy();
   expect(useOutput.getState().overlap).toBe(10);
 });
 
 test("an allowance that cannot be made keeps the template from being made, and says where", async () => {
   begin({ edges: { top: { kind: "none" }, bottom: { kind: "hem", width: 400 } } });
-  expect((await screen.findByText(/^The edge is too short for this width and its two notches/)).textContent).toMatch(/along/);
+  expect((await screen.findByText(/^The edge is too short for this width and its two notches/, {}, patience)).textContent).toMatch(/along/);
   expect(verb().disabled).toBe(true);
 });
 
