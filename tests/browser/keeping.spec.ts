@@ -109,7 +109,7 @@ test("the keys that print open the print panel", async ({ page }) => {
   await page.goto("/");
   await expect(page.locator(".drawing")).toBeVisible();
   await page.keyboard.press("Control+p");
-  await expect(page.getByRole("heading", { name: "Print the pattern, true to size" })).toBeVisible();
+  await expect(page.getByRole("heading", { name: "Print and cut" })).toBeVisible();
 });
 
 /** Changes the angle of the cut and waits until the change is made and kept. */

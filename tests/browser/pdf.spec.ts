@@ -50,7 +50,7 @@ test("a long PDF says how far it is, and is given up on request: nothing is save
 
 async function openPrint(page: Page): Promise<void> {
   await page.getByRole("banner").getByRole("button", { name: "Print" }).click();
-  await expect(page.getByRole("heading", { name: "Print the pattern, true to size" })).toBeVisible();
+  await expect(page.getByRole("heading", { name: "Print and cut" })).toBeVisible();
 }
 
 async function savedPdf(page: Page): Promise<Buffer> {

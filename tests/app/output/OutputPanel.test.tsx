@@ -70,9 +70,9 @@ test("a margin the paper has no room for is said at its field, nothing is made, 
 
 test("text that is no measure stays at its field with the reason", async () => {
   begin();
-  type("Overlap of the sheets", "1+");
-  expect(field("Overlap of the sheets").value).toBe("1+");
-  expect(await screen.findByText(/^This cannot be read as a number/, {}, patience)).toBeTruthy();
+  type("Overlap of the sheets", "1o");
+  expect(field("Overlap of the sheets").value).toBe("1o");
+  expect(await screen.findByText(/^This unit is not known/, {}, patience)).toBeTruthy();
   expect(useOutput.getState().overlap).toBe(10);
 });
 
