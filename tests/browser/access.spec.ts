@@ -34,6 +34,26 @@ for (const panel of ["Examples", "Print and cut", "Settings"]) {
   });
 }
 
+for (const theme of ["dark", "contrast"]) {
+  test(`axe finds nothing wrong in the theme ${theme}, on the board with its hands and in every panel`, async ({ page }) => {
+    await page.addInitScript((theme) => localStorage.setItem("flatwright.settings", JSON.stringify({ theme })), theme);
+    await page.goto("/");
+    await expect(page.locator("html")).toHaveAttribute("data-theme", theme);
+    await page.getByRole("textbox", { name: "Diameter of the opening" }).focus();
+    await page.locator('.handle[data-state="in hand"] .grip').first().focus();
+    await page.getByRole("button", { name: "Smooth curve" }).click();
+    await page.getByRole("slider", { name: "Girth rod" }).press("End");
+    expect(await faults(page)).toEqual([]);
+    for (const panel of ["Examples", "Print", "Settings"]) {
+      await page.getByRole("button", { name: panel, exact: true }).click();
+      await expect(page.getByRole("dialog")).toBeVisible();
+      expect(await faults(page), panel).toEqual([]);
+      await page.keyboard.press("Escape");
+      await expect(page.getByRole("dialog")).toHaveCount(0);
+    }
+  });
+}
+
 test("every control can be reached with the Tab key, in the order of the page, and shows its focus", async ({ page }) => {
   await page.goto("/");
   await expect(page.locator(".drawing")).toBeVisible();

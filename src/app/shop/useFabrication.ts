@@ -1,11 +1,12 @@
 import { useDeferredValue, useMemo } from "react";
 import type { Fabrication } from "../../core/index";
+import { useAtRest } from "../board/useAtRest";
 import { selectDevelopment } from "../store/select";
 import { useApp } from "../store/store";
 import { fabricationOf } from "./fabricationOf";
 
-/** What the shop makes of the job on the board; after the drawing, which does not wait for it. */
+/** What the shop makes of the job on the board; after the drawing, which does not wait for it, and at the end of a drag. */
 export function useFabrication(): Fabrication {
-  const development = useDeferredValue(useApp(selectDevelopment));
+  const development = useDeferredValue(useAtRest(useApp(selectDevelopment)));
   return useMemo(() => fabricationOf(development), [development]);
 }
