@@ -6,6 +6,7 @@ import type { Item } from "../display";
 import { type Figures, METRIC } from "../figures";
 import { LETTERING } from "../lettering";
 import { metricsFor } from "../metrics";
+import { polygon } from "../strokes";
 import { allowanceNotes } from "./allowanceNotes";
 import { type BlankWords, ENGLISH_BLANK } from "./blankWords";
 import { bendItems, contourItems } from "./cutLines";
@@ -39,17 +40,24 @@ export function blankDrawing(piece: FabricatedPiece, { figures = METRIC, words =
     ...contourItems(contours), ...bendItems(marks), ...quarterItems(piece), ...tickItems(piece), ...prickItems(marks), ...matchItems(marks, sheet), ...arrowItems(marks),
   ];
   const space = clearSpace(CLEAR);
-  space.take(lines);
+  space.take(lines.map(squared));
   const ticks = marks.filter((mark): mark is Extract<Mark, { kind: "tick" }> => mark.kind === "tick");
   return [
     ...lines,
     ...arrowWords(marks, space, metrics, words),
-    ...tickLabels(ticks, sheet, space, metrics),
+    ...tickLabels(ticks, piece.piece.pattern.girth, sheet, space, metrics),
     ...allowanceNotes(allowances, contours, space, metrics, figures, words),
     ...quarterNames(marks, sheet, space, metrics, words),
     ...seamWords(seamEdges(piece), sheet, space, metrics, words),
     ...faceNote(piece, sheet, space, metrics, figures, words),
   ];
+}
+
+/** A prick point's circle as the square round it: for lettering the same, and quicker where there are hundreds. */
+function squared(item: Item): Item {
+  if (item.kind !== "circle") return item;
+  const { centre: { x, y }, radius, pen } = item;
+  return polygon(pen, [[-1, -1], [1, -1], [1, 1], [-1, 1]].map(([across = 0, up = 0]) => ({ x: x + across * radius, y: y + up * radius })));
 }
 
 /** The net edges of the seam. */

@@ -1,11 +1,11 @@
-// The numbers of the stations at the net edges, inside the sheet under their ticks.
+// The numbers of the stations at the net edges, inside the sheet under their ticks; of stations close together every how manyth.
 
 import type { Mark } from "../../core/index";
 import type { ClearSpace } from "../clearSpace";
 import type { Item, TextItem } from "../display";
 import { textWidth } from "../lettering";
 import type { Metrics } from "../metrics";
-import { STEPS } from "../thinning";
+import { STEPS, stepFor } from "../thinning";
 import type { CutSheet } from "./cutSheet";
 import { type Lettered, firstFree } from "./firstFree";
 import { TICK } from "./uprightLines";
@@ -15,9 +15,12 @@ type Tick = Extract<Mark, { kind: "tick" }>;
 /** How far from the end of its tick a number may stand, in lettering heights. */
 const FARTHEST = 4;
 
-/** Numbers where there is room, the seam's and the roundest first, so that of many every second, fifth, tenth is left. */
-export function tickLabels(ticks: readonly Tick[], sheet: CutSheet, space: ClearSpace, metrics: Metrics): Item[] {
-  const ranked = [...ticks].sort((a, b) => rank(b.label) - rank(a.label));
+/** Numbers of the stations of a sheet `girth` mm long, where there is room: the seam's and the roundest first. */
+export function tickLabels(ticks: readonly Tick[], girth: number, sheet: CutSheet, space: ClearSpace, metrics: Metrics): Item[] {
+  const numbers = ticks.flatMap(({ label }) => (Number.isInteger(Number(label)) ? [Number(label)] : []));
+  const widest = Math.max(0, ...numbers.map((number) => textWidth(String(number), metrics.lettering)));
+  const step = stepFor(girth / (Math.max(0, ...numbers) + 1), widest + 2 * metrics.gap);
+  const ranked = ticks.filter(({ label }) => !(Number(label) % step > 0)).sort((a, b) => rank(b.label) - rank(a.label));
   return ranked.flatMap((tick) => firstFree(onSheet(choices(tick, metrics), sheet, metrics), space));
 }
 

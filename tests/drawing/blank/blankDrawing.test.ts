@@ -51,6 +51,13 @@ describe("blankDrawing", () => {
       for (const b of upright.slice(i + 1)) expect(Math.abs(a.x - b.x) > 1e-6 || Math.min(a.high, b.high) - Math.max(a.low, b.low) < 1e-6, `${a.x}`).toBe(true);
     });
   });
+  it("numbers every how manyth of stations that stand close together, the same along both ends", () => {
+    const items = blankDrawing(shopPiece({}, [], { stations: 120 }));
+    const numbers = textsOf(items).map(({ text }) => Number(text)).filter((number) => Number.isInteger(number));
+    expect(numbers.every((number) => number % 5 === 0)).toBe(true);
+    expect(numbers.length).toBeGreaterThan(30);
+    expect(paths(items, "station tick").length).toBeGreaterThan(200);
+  });
   it("lets no word touch another or any line", () => {
     for (const piece of [shopPiece(), shopPiece(allRound, [slope, hole]), shopPiece({ edges: { top: none, bottom: { kind: "double-hem", width: 4 } }, hand: "opposite" }, [slope], { stations: 48 })]) {
       expect(collisions(blankDrawing(piece))).toEqual([]);
