@@ -27,6 +27,11 @@ export { verdict, type JudgedReading, type Rule, type Verdict } from "./inspect/
 export type { Mistake, MistakeKind } from "./inspect/drawn/mistake";
 export { isOrdinate, type OrdinatePlace, type ReadLine, type Reading, type ReadingPlace, type Readings } from "./inspect/drawn/readings";
 
+export { variantOfCode, variants, type Variant, type VariantFault, type Variants } from "./variant/variants";
+export type { Exercise, Keeps, VariantRange } from "./variant/exercise";
+export type { Constraint } from "./variant/broken";
+export type { RangeFault } from "./variant/rangeValues";
+
 export { fabricate, type Fabrication } from "./fabricate";
 export type { Allowance, AllowancePart } from "./fabricate/allowance";
 export { bendAllowance, bendDeduction, dinKFactor, type Bend } from "./fabricate/bendAllowance";

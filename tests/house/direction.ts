@@ -1,7 +1,7 @@
 import type { Import } from "./importsOf";
 
 /** The folders of the core from the bottom up: each may import those before it. */
-const coreFolders = ["numeric", "geometry", "job", "form", "cut", "trim", "unroll", "part", "fabricate", "inspect"];
+const coreFolders = ["numeric", "geometry", "job", "form", "cut", "trim", "unroll", "part", "fabricate", "inspect", "variant"];
 
 /** The only door to the core, as imported. */
 const door = ["core/index", "core"];
