@@ -23,6 +23,53 @@ for (const [colorScheme, width] of [["light", 1440], ["dark", 1440], ["light", 3
   });
 }
 
+for (const colorScheme of ["light", "dark"] as const) {
+  test(`axe finds nothing wrong in high contrast, ${colorScheme}, and every line of the drawing has at least 7:1`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme, contrast: "more" });
+    await page.goto("/");
+    await page.locator(".rod-scale").focus();
+    await page.keyboard.press("ArrowRight");
+    await page.getByRole("button", { name: "Explain" }).click();
+    await page.getByRole("textbox", { name: "Angle from square" }).focus();
+    await expect(page.locator(".help-drawing")).toBeVisible();
+    expect(await faults(page)).toEqual([]);
+    const ratios = await page.evaluate(() => {
+      const luminance = (colour: string) => {
+        const [r = 0, g = 0, b = 0] = (colour.match(/[\d.]+/g) ?? []).map((part) => Number(part) / 255).map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
+        return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+      };
+      const paper = luminance(getComputedStyle(document.body).backgroundColor);
+      return [...document.querySelectorAll(".drawing .line")].map((line) => luminance(getComputedStyle(line).stroke)).map((ink) => (Math.max(ink, paper) + 0.05) / (Math.min(ink, paper) + 0.05));
+    });
+    expect(ratios.length).toBeGreaterThan(20);
+    expect(Math.min(...ratios)).toBeGreaterThanOrEqual(7);
+  });
+}
+
+test("high contrast can be chosen, and a device that forces its colours keeps every line", async ({ page }) => {
+  await page.goto("/");
+  await page.getByRole("button", { name: "Settings" }).click();
+  await page.getByRole("combobox", { name: "Light" }).selectOption("contrast");
+  await page.keyboard.press("Escape");
+  expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe("rgb(255, 255, 255)");
+  expect(await page.locator(".drawing .role-part.line").first().evaluate((line) => parseFloat(getComputedStyle(line).strokeWidth))).toBeGreaterThan(0.5);
+  await page.emulateMedia({ forcedColors: "active" });
+  const same = await page.evaluate(() => {
+    const paper = getComputedStyle(document.body).backgroundColor;
+    return [...document.querySelectorAll(".drawing .line, .rod-scale .tick line")].filter((line) => getComputedStyle(line).stroke === paper).length;
+  });
+  expect(same).toBe(0);
+  expect(await faults(page)).toEqual([]);
+});
+
+test("axe finds nothing wrong where a pipe is begun", async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto("/");
+  await page.getByRole("button", { name: "begin a pipe of your own" }).click();
+  await expect(page.getByRole("button", { name: "Astride a ridge" })).toBeVisible();
+  expect(await faults(page)).toEqual([]);
+});
+
 for (const panel of ["Examples", "Print and cut", "Settings"]) {
   test(`axe finds nothing wrong in the panel ${panel}, and Escape closes it`, async ({ page }) => {
     await page.goto("/");
@@ -44,7 +91,7 @@ for (const theme of ["dark", "contrast"]) {
     await page.getByRole("button", { name: "Smooth curve" }).click();
     await page.getByRole("slider", { name: "Girth rod" }).press("End");
     expect(await faults(page)).toEqual([]);
-    for (const panel of ["Examples", "Print", "Settings"]) {
+    for (const panel of ["Examples", "Print and cut", "Settings"]) {
       await page.getByRole("button", { name: panel, exact: true }).click();
       await expect(page.getByRole("dialog")).toBeVisible();
       expect(await faults(page), panel).toEqual([]);

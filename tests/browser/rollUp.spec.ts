@@ -100,6 +100,7 @@ test("on a phone a verb opens it, and a finger turns it", async ({ browser, base
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, reducedMotion: "reduce" });
   const page = await context.newPage();
   await page.goto(baseURL ?? "");
+  await page.getByRole("button", { name: "More", exact: true }).tap();
   await page.getByRole("button", { name: "Roll up" }).tap();
   await expect(picture(page)).toBeVisible();
   const before = await drawing(page);

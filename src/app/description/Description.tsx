@@ -9,6 +9,7 @@ import { afterTouch, later } from "../screen/later";
 import { useTouch } from "../screen/touch";
 import { narrow, useMedia } from "../screen/useMedia";
 import { selectClause, selectJob, selectNotices, selectSpelled } from "../store/select";
+import { beginNew } from "../start/beginNew";
 import { changing, sayNotFetched } from "../store/changing";
 import { useApp } from "../store/store";
 import { clauseWords } from "../words/clauses";
@@ -20,6 +21,7 @@ import { VerbMenu } from "./VerbMenu";
 const ShopPart = later(async () => (await import("./ShopPart")).ShopPart);
 const ProofView = afterTouch(async () => (await import("./ProofView")).ProofView);
 
+const StartList = later(async () => (await import("../start/StartList")).StartList);
 const FieldHelp = later(async () => (await import("../help/FieldHelp")).FieldHelp);
 
 const none: readonly Problem[] = [];
@@ -44,6 +46,7 @@ export function Description() {
     <section id="description" className="description" aria-label={words.description} tabIndex={-1} onKeyDown={helpKey}>
       <div className="description-page">
         <ul className="clauses">{clauses.slice(0, firstAfterCuts).map(view)}</ul>
+        {job.part.cuts.length === 0 && <StartList job={job} />}
         <div className="description-verbs">
           <VerbMenu className="add-cut" word={clauseWords.add.verb} verbs={verbs} />
           <button type="button" className="verb explain" aria-pressed={help.on} aria-keyshortcuts="F1" title={words.explainTitle} onClick={switchHelp}>
@@ -53,6 +56,14 @@ export function Description() {
         {isNarrow && help.on && !help.field && <FieldHelp field={null} />}
         <ul className="clauses">{clauses.slice(firstAfterCuts).map(view)}</ul>
         <div className="shop-part">{(touched || changed) && <ShopPart />}</div>
+        {!changed && (
+          <p className="first-words">
+            {words.firstWords}{" "}
+            <button type="button" className="verb" onClick={beginNew}>
+              {words.beginOwn}
+            </button>
+          </p>
+        )}
         <NoteField />
         <ProofView />
       </div>

@@ -2,7 +2,10 @@ import { useRef } from "react";
 import { saveJob } from "../files/saveJob";
 import { openPanel } from "../screen/panel";
 import { useRollUpPlace } from "../rollUp/place";
-import { changing, sayNotFetched } from "../store/changing";
+import { VerbMenu, type Verb } from "../description/VerbMenu";
+import { small, useMedia } from "../screen/useMedia";
+import { beginNew } from "../start/beginNew";
+import { sayNotFetched } from "../store/changing";
 import { useEarlier } from "../store/earlier";
 import { useApp } from "../store/store";
 import { words } from "../words/interface";
@@ -16,7 +19,20 @@ export function Header() {
   const file = useRef<HTMLInputElement>(null);
   const onBoard = useRollUpPlace((place) => place.onBoard);
   const anyEarlier = useEarlier((earlier) => earlier.slots.length > 0);
+  const isSmall = useMedia(small);
   const { verbs } = words;
+  const ofJob: readonly Verb[] = [
+    { label: verbs.new, act: beginNew },
+    { label: verbs.open, act: () => file.current?.click() },
+    { label: verbs.save, act: () => saveJob(useApp.getState().development.job) },
+    { label: verbs.examples, act: () => openPanel("examples") },
+    ...(anyEarlier ? [{ label: verbs.earlier, act: () => openPanel("earlier") }] : []),
+    ...(onBoard ? [] : [{ label: verbs.rollUp, act: () => openPanel("roll-up") }]),
+  ];
+  const print = { label: verbs.print, act: () => openPanel("print") };
+  const settings = { label: verbs.settings, act: () => openPanel("settings") };
+  const inRow = isSmall ? [print] : [...ofJob, print, settings];
+  const inMenu = isSmall ? [...ofJob, settings] : [];
   return (
     <header className="header">
       <a className="skip" href="#description">
@@ -30,8 +46,12 @@ export function Header() {
       <PurposeSwitch />
       <nav className="verbs" aria-label={words.verbsLabel}>
         <HistoryVerbs />
-        <VerbButton word={verbs.new} act={() => changing((by) => by.newJob())} />
-        <VerbButton word={verbs.open} act={() => file.current?.click()} />
+        {inRow.map(({ label, act }) => (
+          <button key={label} type="button" className="verb" onClick={act}>
+            {label}
+          </button>
+        ))}
+        {inMenu.length > 0 && <VerbMenu className="header-more" word={words.moreVerbs} verbs={inMenu} />}
         <input
           ref={file}
           className="unseen"
@@ -46,21 +66,7 @@ export function Header() {
             if (chosen) import("../files/openFile").then(({ openFile }) => openFile(chosen), sayNotFetched);
           }}
         />
-        <VerbButton word={verbs.save} act={() => saveJob(useApp.getState().development.job)} />
-        <VerbButton word={verbs.examples} act={() => openPanel("examples")} />
-        {anyEarlier && <VerbButton word={verbs.earlier} act={() => openPanel("earlier")} />}
-        {!onBoard && <VerbButton word={verbs.rollUp} act={() => openPanel("roll-up")} />}
-        <VerbButton word={verbs.print} act={() => openPanel("print")} />
-        <VerbButton word={verbs.settings} act={() => openPanel("settings")} />
       </nav>
     </header>
-  );
-}
-
-function VerbButton({ word, act }: { word: string; act: () => void }) {
-  return (
-    <button type="button" className="verb" onClick={act}>
-      {word}
-    </button>
   );
 }

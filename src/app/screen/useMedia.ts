@@ -14,3 +14,6 @@ export function useMedia(query: string): boolean {
 
 /** The window has no margin beside the board: description, board and rod stand one under the other. */
 export const narrow = "(max-width: 59.99rem)";
+
+/** A phone: the header has room for a few verbs, the rest stand in a menu. */
+export const small = "(max-width: 40rem)";

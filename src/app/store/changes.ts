@@ -87,9 +87,10 @@ export function replaceJob(job: Job, what: string = words.verbs.open): boolean {
   return true;
 }
 
-/** Puts a new job on the board. */
+/** Puts a new job on the board: a pipe with nothing cut from it yet. */
 export function newJob(): void {
-  replaceJob(defaultJob(), words.verbs.new);
+  const job = defaultJob();
+  replaceJob({ ...job, part: { ...job.part, cuts: [] } }, words.verbs.new);
 }
 
 /** Takes the last step back; what it was, in words, or null when there is none. */

@@ -9,6 +9,7 @@ export const words = {
   note: "Note",
   verbs: { undo: "Undo", redo: "Redo", new: "New", open: "Open", save: "Save", earlier: "Earlier work", examples: "Examples", rollUp: "Roll up", print: "Print and cut", settings: "Settings" },
   verbsLabel: "Job",
+  moreVerbs: "More",
   /** What was done, and to which part: "Remove: Round opening". */
   done: (verb: string, what: string) => `${verb}: ${what}`,
   undone: (what: string) => `Undone: ${what}`,
@@ -19,6 +20,8 @@ export const words = {
   purposes: { label: "Purpose", develop: "Develop", teach: "Teach" },
 
   description: "Description",
+  firstWords: "This is an example: change any number, or",
+  beginOwn: "begin a pipe of your own",
   explain: "Explain",
   explainTitle: "Say what each field means (F1)",
   more: "more",
