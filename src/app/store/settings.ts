@@ -22,13 +22,10 @@ export interface Settings {
 
 const place = "flatwright.settings";
 
-/** The decimal sign and the words to begin with follow the reader's language. */
+/** The decimal sign to begin with follows the reader's language. */
 const localeHasComma = new Intl.NumberFormat().format(1.5).includes(",");
 
-/** English as it is written outside North America and the islands that follow it. */
-const localeHasGirth = /^en-(?!US|CA|PH|PR)[A-Z]{2}\b/.test(new Intl.NumberFormat().resolvedOptions().locale);
-
-const defaults: Settings = { theme: "auto", words: localeHasGirth ? "girth" : "stretch-out", places: 2, denominator: 0, comma: localeHasComma, tolerance: 0.1, lettering: 1, explain: false };
+const defaults: Settings = { theme: "auto", words: "stretch-out", places: 2, denominator: 0, comma: localeHasComma, tolerance: 0.1, lettering: 1, explain: false };
 
 export const letterings = [1, 1.4, 1.8] as const;
 
