@@ -1,6 +1,7 @@
-// The first page of a tiled template: what it is, and the map of its sheets.
+// The first page of a tiled template, or two on small paper: what it is, and the map of its sheets.
 
 import type { Vec2 } from "../../core/index";
+import { type Box, growBox } from "../box";
 import type { Item } from "../display";
 import { LETTERING } from "../lettering";
 import { segmentOnSheet } from "../place";
@@ -14,16 +15,26 @@ import type { TemplatePart } from "./templatePart";
 import type { Tile } from "./tiles";
 import { type Cell, corners, titleBlock } from "./titleBlock";
 
-/** Round the map, mm. */
-const AIR = 4;
+/** Round the map, and its least height, mm. */
+const AIR = 4, LEAST = 40;
 
-/** The whole pattern small, under the borders and names of the sheets, and the title block. */
-export function coverPage(context: SheetContext, part: TemplatePart, tiles: readonly Tile[], field: PaperField, paper: NamedPaper): Page {
-  const { words, setup: { overlap } } = context;
-  const { items, room } = bandsOf(context, field, paper, part.heading, words.sheetOf(1, tiles.length + 1));
+/** The title block and the map; on a page of its own where the block leaves it no room. */
+export function coverPages(context: SheetContext, part: TemplatePart, tiles: readonly Tile[], field: PaperField, paper: NamedPaper): Page[] {
+  const { words } = context;
+  const { room } = bandsOf(context, field, paper, "");
   const joining: Cell = { label: words.field.map, value: [words.map, words.joining], wide: true };
-  const block = titleBlock([...templateCells(context, part, words.sheetOf(1, tiles.length + 1)), joining], room.right - room.left);
-  const map = { left: room.left + AIR, right: room.right - AIR, bottom: room.bottom + block.height + AIR, top: room.top - AIR };
+  const blockSaying = (sheet: string) => titleBlock([...templateCells(context, part, sheet), joining], room.right - room.left);
+  const own = room.top - room.bottom - blockSaying(words.sheetOf(1, tiles.length + 1)).height < LEAST;
+  const all = tiles.length + (own ? 2 : 1);
+  const block = blockSaying(words.sheetOf(1, all));
+  const base = (sheet: number) => [...bandsOf(context, field, paper, part.heading, words.sheetOf(sheet, all)).items, polygon("frame", corners(room))];
+  const map = mapOf(part, tiles, growBox({ ...room, bottom: room.bottom + (own ? 0 : block.height) }, -AIR), context.setup.overlap);
+  const titled = [...base(1), ...block.at({ x: room.left, y: room.bottom })];
+  return own ? [pageOn(field, "cover", titled), pageOn(field, "map", [...base(2), ...map])] : [pageOn(field, "cover", [...titled, ...map])];
+}
+
+/** The whole pattern small, under the borders and names of the sheets. */
+function mapOf(part: TemplatePart, tiles: readonly Tile[], map: Box, overlap: number): Item[] {
   const windows = tiles.map(({ window }) => window);
   const left = Math.min(...windows.map((one) => one.left)), right = Math.max(...windows.map((one) => one.right));
   const bottom = Math.min(...windows.map((one) => one.bottom)), top = Math.max(...windows.map((one) => one.top));
@@ -44,5 +55,5 @@ export function coverPage(context: SheetContext, part: TemplatePart, tiles: read
   const outlines = part.outlines.map((segments): Item => ({
     kind: "path", pen: "outline", closed: true, segments: segments.map((segment) => segmentOnSheet({ origin, scale, turn: 0 }, segment)),
   }));
-  return pageOn(field, "cover", [...items, ...block.at({ x: room.left, y: room.bottom }), polygon("frame", corners(room)), ...outlines, ...sheets]);
+  return [...outlines, ...sheets];
 }

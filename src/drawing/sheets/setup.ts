@@ -36,8 +36,8 @@ export const DEFAULT_SETUP: PageSetup = {
   paper: { kind: "named", name: "A4" }, orientation: "best", margin: 10, overlap: 10, correction: null,
 };
 
-/** A size of one's own, and the length of a roll, mm. Beyond 14 400 points readers of PDF need not follow (PDF 32000-1:2008, annex C). */
-export const OWN_SIZE = { min: 100, max: 5000 } as const;
+/** A size of one's own, and the length of a roll, mm: from the narrow side of A5 up. Beyond 14 400 points readers of PDF need not follow (PDF 32000-1:2008, annex C). */
+export const OWN_SIZE = { min: 148, max: 5000 } as const;
 
 /** Of white margin and of overlap, mm. */
 export const MARGIN_SIZE = { min: 0, max: 50 } as const;

@@ -5,7 +5,7 @@ import type { Box } from "../box";
 import type { Item } from "../display";
 import { LETTERING } from "../lettering";
 import { stroke } from "../strokes";
-import { coverPage } from "./coverPage";
+import { coverPages } from "./coverPage";
 import type { Layout } from "./layouts";
 import { paperField } from "./paperField";
 import { type Section, pageOn } from "./section";
@@ -28,15 +28,16 @@ export function tileSection(context: SheetContext, part: TemplatePart, { paper, 
   const field = paperField(paper, landscape, context.setup);
   const { room } = bandsOf(context, field, paper, "");
   const tiles = tilesOver(part, room.right - room.left, room.top - room.bottom, overlap);
+  const covers = coverPages(context, part, tiles, field, paper);
   const pages = tiles.map((tile, i) => {
-    const bands = bandsOf(context, field, paper, part.heading, words.sheetOf(i + 2, tiles.length + 1), tile.name);
+    const bands = bandsOf(context, field, paper, part.heading, words.sheetOf(i + 1 + covers.length, tiles.length + covers.length), tile.name);
     const move = { x: room.left - tile.window.left, y: room.bottom - tile.window.bottom };
     return pageOn(field, tile.name, [...bands.items, { kind: "group", move, clip: room, items: part.art }, ...seams(tile, tiles, room, overlap)]);
   });
   return {
     kind: "template", title: part.name, layout: "tiles", paper: paper.name, landscape, scale: 1,
     columns: 1 + Math.max(...tiles.map(({ column }) => column)), rows: 1 + Math.max(...tiles.map(({ row }) => row)),
-    pages: [coverPage(context, part, tiles, field, paper), ...pages],
+    pages: [...covers, ...pages],
   };
 }
 

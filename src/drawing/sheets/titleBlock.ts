@@ -5,13 +5,15 @@ import type { Box } from "../box";
 import type { Item } from "../display";
 import { LETTERING, textWidth } from "../lettering";
 import { polygon, stroke } from "../strokes";
-import { wrapText } from "../wrapText";
+import { shortened, wrapText } from "../wrapText";
 
 /** One field. `wide` gives it a row of its own; `drawn` is drawn, not written, with the middle of its room at a place. */
 export interface Cell {
   readonly label: string;
   readonly value: string | readonly string[];
   readonly wide?: true;
+  /** Lines it may take; a longer text is shortened. */
+  readonly most?: number;
   /** Height of its letters, mm; 3.5 unless given. */
   readonly height?: number;
   readonly drawn?: { readonly width: number; readonly height: number; readonly items: (middle: Vec2) => readonly Item[] };
@@ -92,7 +94,9 @@ function spread(row: readonly Cell[], width: number): Laid[] {
   let left = 0;
   return row.map((cell) => {
     const own = (asked(cell, width) * width) / sum;
-    const lines = cell.drawn ? [] : linesOf(cell).flatMap((line) => wrapText(line, own - 2 * AIR, cell.height ?? LETTERING));
+    const all = cell.drawn ? [] : linesOf(cell).flatMap((line) => wrapText(line, own - 2 * AIR, cell.height ?? LETTERING));
+    const { most = Infinity } = cell;
+    const lines = all.length <= most ? all : [...all.slice(0, most - 1), shortened(all.slice(most - 1).join(" "), own - 2 * AIR, cell.height ?? LETTERING)];
     const laid = { cell, left, width: own, lines };
     left += own;
     return laid;

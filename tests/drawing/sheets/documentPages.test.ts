@@ -96,6 +96,13 @@ describe("documentPages: tiles", () => {
     expect(marks(a).filter((mark) => marks(b).includes(mark))).toHaveLength(2);
   });
 
+  it("gives the map a page of its own on small paper, and cuts a long title", () => {
+    const long = developed({ ...pipeJob({ diameter: 150, length: 220 }), title: "A long title of a job ".repeat(5) });
+    const [section] = sections(long, "template", { ...DEFAULT_SETUP, paper: { kind: "own", width: 148, height: 210 } });
+    expect(section!.pages.slice(0, 3).map(({ name }) => name)).toEqual(["cover", "map", "A1"]);
+    for (const { items, height } of section!.pages) expect(boundsOf(items).top).toBeLessThanOrEqual(height - 10 + 1e-9);
+  });
+
   it("names the neighbour beyond each trim line", () => {
     const a1 = pagesOf(sections(large, "template", on("A4"))).find(({ name }) => name === "A1")!;
     const names = a1.items.flatMap((item) => (item.kind === "text" ? [item.text] : []));
@@ -167,11 +174,11 @@ describe("documentPages: bad input", () => {
     return outcome.ok ? [] : outcome.problems.map(({ code, field }) => `${code} ${field}`);
   };
   it("refuses paper smaller than its margins and rulers", () => {
-    expect(codes({ ...DEFAULT_SETUP, margin: 50, paper: { kind: "own", width: 100, height: 400 } })).toEqual(["paper-without-room paper"]);
+    expect(codes({ ...DEFAULT_SETUP, margin: 50, paper: { kind: "own", width: 150, height: 400 } })).toEqual(["paper-without-room paper"]);
   });
 
   it("refuses an overlap larger than the page takes", () => {
-    expect(codes({ ...DEFAULT_SETUP, overlap: 50, paper: { kind: "own", width: 135, height: 400 } })).toEqual(["overlap-too-large overlap"]);
+    expect(codes({ ...DEFAULT_SETUP, margin: 20, overlap: 50, paper: { kind: "own", width: 150, height: 400 } })).toEqual(["overlap-too-large overlap"]);
   });
 
   it("refuses a correction beyond 5 %, a size out of range, and what is no number", () => {
