@@ -4,6 +4,8 @@ import { expect, test } from "./page";
 
 test("a lesson is led by hand and keys, keeps the job and the drawing, and its address opens it again", async ({ page, context }) => {
   await page.goto("/");
+  await page.getByRole("textbox", { name: "Angle from square" }).fill("30");
+  await page.keyboard.press("Enter");
   await page.getByRole("link", { name: "Teach" }).click();
   const heading = page.locator(".teach h2");
   await expect(heading).toHaveText("Read the data, choose the projection");
@@ -14,14 +16,17 @@ test("a lesson is led by hand and keys, keeps the job and the drawing, and its a
   await page.getByRole("checkbox", { name: "One station at a time" }).check();
   await page.keyboard.press("PageDown");
   await page.getByRole("button", { name: "Next" }).click();
-  await expect(page.locator(".step-station")).toHaveText("Station 2: ordinate 166.21.");
+  await expect(page.locator(".step-station")).toHaveText("Station 2: ordinate 175.65.");
   await expect(page.locator(".readout").first()).toContainText("Station 2");
   expect(await page.locator(".drawing").getAttribute("viewBox")).toBe(viewBox);
 
+  await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+  await page.getByRole("button", { name: "Copy link" }).click();
+  await expect(page.locator(".told")).toContainText("copied");
   const linked = await context.newPage();
-  await linked.goto(page.url());
+  await linked.goto(await page.evaluate(() => navigator.clipboard.readText()));
   await expect(linked.locator(".teach h2")).toHaveText("Carry each ordinate");
-  await expect(linked.locator(".step-station")).toHaveText("Station 2: ordinate 166.21.");
+  await expect(linked.locator(".step-station")).toHaveText("Station 2: ordinate 175.65.");
   await linked.close();
 
   await page.getByRole("button", { name: "Full screen" }).click();

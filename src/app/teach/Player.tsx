@@ -1,8 +1,11 @@
 import { useRef, useState, useEffect, type RefObject } from "react";
 import { useFullScreen } from "../board/moving/useFullScreen";
 import { usePurpose } from "../store/purpose";
+import { useApp } from "../store/store";
 import { teachWords as said } from "../words/teach";
+import { readAddress, writeAddress } from "./address";
 import { jump, move, play, setEach } from "./lead";
+import { packJob } from "./packedJob";
 import type { Lesson } from "./useLesson";
 import { moved, speeds, useTeaching } from "./teaching";
 
@@ -60,7 +63,7 @@ function useLargeScreen(margin: Props["margin"]): readonly [boolean, () => void]
 
 function CopyLink() {
   const [told, tell] = useState("");
-  const copy = () => void navigator.clipboard.writeText(window.location.href).then(() => tell(said.linkCopied), () => tell(said.linkRefused));
+  const copy = () => void copyLink().then(() => tell(said.linkCopied), () => tell(said.linkRefused));
   return (
     <>
       <Verb word={said.link} act={copy} />
@@ -69,6 +72,14 @@ function CopyLink() {
       </span>
     </>
   );
+}
+
+/** Puts the address of the step on the clipboard, with the job, so that it opens on any device. */
+async function copyLink(): Promise<void> {
+  const here = readAddress(window.location.hash);
+  const link = new URL(window.location.href);
+  link.hash = writeAddress({ ...(here ?? { step: "data", station: null, way: "screen" }), job: await packJob(useApp.getState().development.job) });
+  await navigator.clipboard.writeText(link.href);
 }
 
 /** A verb with nothing to do keeps its place and the focus. */

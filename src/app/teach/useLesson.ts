@@ -1,8 +1,12 @@
-import { useEffect } from "react";
+import { useEffect, useState } from "react";
+import { writeJobText } from "../../core/index";
 import type { Step } from "../../drawing/steps/steps";
-import { selectHeld } from "../store/select";
-import { hold, useApp } from "../store/store";
+import { fetchChanges, sayNotFetched } from "../store/changing";
+import { selectHeld, selectPiece } from "../store/select";
+import { hold, say, useApp } from "../store/store";
+import { teachWords as said } from "../words/teach";
 import { readAddress, writeAddress } from "./address";
+import { unpackJob } from "./packedJob";
 import { type Standing, useTeaching } from "./teaching";
 
 export interface Lesson extends Standing {
@@ -20,31 +24,40 @@ export function useLesson(): Lesson | null {
   return step ? { steps, step, index, station } : null;
 }
 
-/** Keeps the address and the lesson the same: a link opens its step and station, and every move is written into the address. */
+/** Keeps the address and the lesson the same: a link opens its job, step and station, and every move is written into the address. */
 export function useAddress(lesson: Lesson | null): void {
-  const piece = useApp((state) => state.development.pieces[0]);
+  const piece = useApp(selectPiece);
   const way = useTeaching((state) => state.way);
+  const [opened, setOpened] = useState(false);
   useEffect(() => {
-    const follow = () => {
-      const asked = readAddress(window.location.hash);
-      if (!asked) return;
-      useTeaching.setState({ step: asked.step, way: asked.way, playing: false });
-      const station = piece?.stations.findIndex(({ label }) => label === asked.station) ?? -1;
-      if (station >= 0) {
-        useTeaching.setState({ each: true });
-        hold(station);
-      }
-    };
+    const follow = () => void openAddress(window.location.hash).then(() => setOpened(true));
     follow();
     window.addEventListener("hashchange", follow);
     return () => window.removeEventListener("hashchange", follow);
-    // Only once: a job put on the board later does not open the address again.
-    // eslint-disable-next-line react-hooks/exhaustive-deps -- the address is read when the lesson begins and when it changes
   }, []);
   const step = lesson?.step.name;
   const station = lesson?.station ?? null;
   const label = station === null ? null : (piece?.stations[station]?.label ?? null);
   useEffect(() => {
-    if (step) history.replaceState(null, "", writeAddress({ step, station: label, way }));
-  }, [step, label, way]);
+    if (opened && step) history.replaceState(null, "", writeAddress({ step, station: label, way, job: null }));
+  }, [opened, step, label, way]);
+}
+
+/** Goes where an address asks; its job, when it carries another than the one on the board, sets that one aside. */
+async function openAddress(hash: string): Promise<void> {
+  const asked = readAddress(hash);
+  if (!asked) return;
+  if (asked.job !== null) await openJob(asked.job);
+  useTeaching.setState({ step: asked.step, way: asked.way, playing: false });
+  const station = useApp.getState().development.pieces[0]?.stations.findIndex(({ label }) => label === asked.station) ?? -1;
+  if (station < 0) return;
+  useTeaching.setState({ each: true });
+  hold(station);
+}
+
+async function openJob(packed: string): Promise<void> {
+  const job = await unpackJob(packed);
+  if (!job) return say({ kind: "file", name: said.linkedJob, fault: { kind: "problem", problem: { code: "not-a-job", field: "" } } });
+  if (writeJobText(job) === writeJobText(useApp.getState().development.job)) return;
+  await fetchChanges().then((by) => by.replaceJob(job, said.openLink), sayNotFetched);
 }

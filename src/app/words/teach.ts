@@ -20,7 +20,9 @@ export const teachWords = {
   full: "Full screen",
   leaveFull: "Leave full screen",
   link: "Copy link",
-  linkCopied: "Link to this step copied",
-  linkRefused: "The browser did not let the link be copied: copy it from the address line.",
+  linkCopied: "Link to this step copied, with the job in it",
+  linkRefused: "The browser did not let the link be copied.",
+  openLink: "Open a link",
+  linkedJob: "the job of the link",
   keys: "Page Down and Page Up go on and back, also from a presenter's remote.",
 } as const;

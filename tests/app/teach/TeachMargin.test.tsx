@@ -4,6 +4,7 @@ import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { board } from "../../../src/drawing/board";
 import { replaceJob } from "../../../src/app/store/changes";
 import { hold, useApp } from "../../../src/app/store/store";
+import { packJob } from "../../../src/app/teach/packedJob";
 import { TeachDrawing } from "../../../src/app/teach/TeachDrawing";
 import { TeachMargin } from "../../../src/app/teach/TeachMargin";
 import { useTeaching } from "../../../src/app/teach/teaching";
@@ -23,7 +24,7 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-function show() {
+async function show() {
   const { development } = useApp.getState();
   const format = formatOf("mm", useSettings.getState());
   render(
@@ -34,6 +35,8 @@ function show() {
       <TeachMargin />
     </>,
   );
+  // The address is opened.
+  await act(async () => {});
 }
 
 // By selector: roles are looked up anew in all of the drawing each time, which takes long.
@@ -45,8 +48,8 @@ const found = <E extends HTMLElement>(selector: string, text: string) => {
 const button = (name: string) => found<HTMLButtonElement>("button", name);
 const heading = () => document.querySelector("h2")?.textContent;
 
-test("the lesson begins with the exercise in words, and goes on and back", () => {
-  show();
+test("the lesson begins with the exercise in words, and goes on and back", async () => {
+  await show();
   expect(screen.getByText(/The exercise: A pipe, ⌀ 90 .* cut at 35° from square/)).toBeDefined();
   expect(button("Back").getAttribute("aria-disabled")).toBe("true");
   fireEvent.click(button("Next"));
@@ -55,8 +58,8 @@ test("the lesson begins with the exercise in words, and goes on and back", () =>
   expect(heading()).toBe("Read the data, choose the projection");
 });
 
-test("each step adds to the drawing and keeps what stood", () => {
-  show();
+test("each step adds to the drawing and keeps what stood", async () => {
+  await show();
   const paths = () => [...document.querySelectorAll("svg path, svg circle, svg text")].map((one) => one.outerHTML);
   let before = paths();
   for (let i = 0; i < 11; i++) {
@@ -69,15 +72,15 @@ test("each step adds to the drawing and keeps what stood", () => {
   expect(button("Next").getAttribute("aria-disabled")).toBe("true");
 });
 
-test("a step of the list is jumped to, and the address names it", () => {
-  show();
+test("a step of the list is jumped to, and the address names it", async () => {
+  await show();
   fireEvent.click(button("Carry each ordinate"));
   expect(button("Carry each ordinate").getAttribute("aria-current")).toBe("step");
   expect(window.location.hash).toBe("#teach/carry");
 });
 
-test("one station at a time takes each in hand and says its ordinate", () => {
-  show();
+test("one station at a time takes each in hand and says its ordinate", async () => {
+  await show();
   fireEvent.click(button("Carry each ordinate"));
   fireEvent.click(screen.getByLabelText("One station at a time"));
   expect(screen.getByText("Station 0: ordinate 156.98.")).toBeDefined();
@@ -87,24 +90,40 @@ test("one station at a time takes each in hand and says its ordinate", () => {
   expect(window.location.hash).toBe("#teach/carry?station=1");
 });
 
-test("an address opens its step, its station and its way", () => {
+test("an address opens its step, its station and its way", async () => {
   window.history.replaceState(null, "", "#teach/carry?station=5&way=hand");
-  show();
+  await show();
   expect(heading()).toBe("Carry each ordinate");
   expect(useApp.getState().held).toBe(5);
   expect(screen.getByText(/^Station 5: ordinate 200.55/)).toBeDefined();
   expect(screen.getByLabelText<HTMLSelectElement>("Drawn").value).toBe("hand");
 });
 
-test("an address with a step or station that does not exist opens the first step", () => {
+test("an address with a step or station that does not exist opens the first step", async () => {
   window.history.replaceState(null, "", "#teach/opening-nowhere?station=99");
-  show();
+  await show();
   expect(heading()).toBe("Read the data, choose the projection");
   expect(useApp.getState().held).toBeNull();
 });
 
-test("it plays by itself, faster when asked, and stops when led by hand", () => {
-  show();
+test("a link carries the job, which comes on the board with its step", async () => {
+  const job = pipeWith([Object.assign({}, slant, { angle: 30 })]);
+  window.history.replaceState(null, "", `#teach/carry?station=8&job=${await packJob(job)}`);
+  await show();
+  await vi.waitFor(() => expect(useApp.getState().held).toBe(8));
+  expect(useApp.getState().development.job.part.cuts[0]).toMatchObject({ angle: 30 });
+  expect(useApp.getState().message).toMatchObject({ kind: "set-aside" });
+});
+
+test("a link whose job cannot be read says so and leaves the job on the board", async () => {
+  window.history.replaceState(null, "", "#teach/carry?job=AAAA");
+  await show();
+  await vi.waitFor(() => expect(useApp.getState().message).toMatchObject({ kind: "file", fault: { problem: { code: "not-a-job" } } }));
+  expect(useApp.getState().development.job.part.cuts).toHaveLength(2);
+});
+
+test("it plays by itself, faster when asked, and stops when led by hand", async () => {
+  await show();
   vi.useFakeTimers();
   fireEvent.click(button("Play"));
   act(() => void vi.advanceTimersByTime(7000));
@@ -117,8 +136,8 @@ test("it plays by itself, faster when asked, and stops when led by hand", () => 
   expect(heading()).toBe("Draw the views");
 });
 
-test("playing stops at the end", () => {
-  show();
+test("playing stops at the end", async () => {
+  await show();
   act(() => useTeaching.setState({ step: "dimensions", playing: true }));
   vi.useFakeTimers();
   act(() => useTeaching.setState({ speed: "quick" }));
