@@ -6,6 +6,7 @@ import { stroke } from "../../../src/drawing/strokes";
 import { pdfDocument } from "../../../src/output/pdf/pdfDocument";
 import { pdfObjects } from "../../browser/pdfObjects";
 import { pdfPages } from "../../browser/pdfPages";
+import { pdfFile } from "../../support/poppler";
 
 const lettering = new Uint8Array(readFileSync(new URL("../../../src/app/print/lettering.otf", import.meta.url)));
 const page = (items: readonly Item[], more: Partial<Page> = {}): Page => ({ name: "1", width: 210, height: 297, items, stretch: AS_DRAWN, ...more });
@@ -66,10 +67,17 @@ describe("pdfDocument", () => {
   });
 
   it("writes letters the face lacks without their accents, other signs as question marks", async () => {
-    const [glyphs, plain] = await Promise.all([made([page([text("Łódź ż 漢 ⌀")])]), made([page([text("?ódz z ? ⌀")])])]);
+    const [glyphs, plain] = await Promise.all([made([page([text("Łṃ 漢 ⌀")])]), made([page([text("Łm ? ⌀")])])]);
     const shown = (bytes: Uint8Array) => /<([0-9a-f]+)> Tj/.exec(contents(bytes))?.[1];
     expect(shown(glyphs)).toBe(shown(plain));
     expect(shown(glyphs)).toBeDefined();
+  });
+
+  it("writes names in Latin, Greek and Cyrillic letters so that poppler reads them back", async () => {
+    const names = "Łódź, Győr, Çeşme, Χανιά, Львів";
+    const file = pdfFile(await made([page([text(names)])]));
+    expect(file.ask("pdftotext")).toContain(names);
+    file.remove();
   });
 
   it("tells how far it is, and stops when it is no longer wanted", async () => {
