@@ -1,0 +1,41 @@
+import { useFormat } from "../quantity/useFormat";
+import { checkWords } from "../words/check";
+import { words } from "../words/interface";
+import { DrawingFields } from "./DrawingFields";
+import { MarksView } from "./MarksView";
+import { ReadingsTable } from "./ReadingsTable";
+import { bringOver, changeSheet, pieceKey, useSheets } from "./sheets";
+import { useCheck } from "./useCheck";
+import { VerdictView } from "./VerdictView";
+import "../theme/check.css";
+
+/** A hand-drawn development held against the true one: what was read, the verdict in words, why, and the marks. */
+export function CheckMargin() {
+  const check = useCheck();
+  const { trade } = useFormat();
+  const last = useSheets(({ last }) => last);
+  const keeps = useSheets(({ keeps }) => keeps);
+  if (!check) return null;
+  const empty = Object.keys(check.sheet.readings).length === 0;
+  return (
+    <section id="description" className="description check" aria-label={checkWords.label(trade)} tabIndex={-1}>
+      {!keeps && <p className="notice">{words.message.noStorage}</p>}
+      <VerdictView check={check} />
+      <ReadingsTable check={check} />
+      <p className="check-verbs">
+        {empty && last !== null && last !== pieceKey(check.job) && (
+          <button type="button" className="verb" onClick={bringOver}>
+            {checkWords.bringOver}
+          </button>
+        )}
+        {!empty && (
+          <button type="button" className="verb" onClick={() => changeSheet((sheet) => ({ ...sheet, readings: {} }))}>
+            {checkWords.clear}
+          </button>
+        )}
+      </p>
+      <DrawingFields check={check} />
+      <MarksView check={check} />
+    </section>
+  );
+}

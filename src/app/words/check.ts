@@ -1,0 +1,54 @@
+import type { ReadLine, Reading } from "../../core/index";
+import { capital, type TradeWords } from "../../drawing/tradeWords";
+
+// The words of the purpose "check", loaded with it.
+
+const lines: Readonly<Record<ReadLine, string>> = { top: "top", bottom: "foot", lower: "opening from", upper: "opening to" };
+
+export const checkWords = {
+  label: ({ pattern }: TradeWords) => `A hand-drawn ${pattern} checked`,
+  begin: ({ pattern }: TradeWords) => `Measure the drawn ${pattern} and type what the rule shows, all in one unit. Enter goes to the next field; leave out what was not measured. A column copied from a spreadsheet can be pasted.`,
+  readings: (unit: string) => `Read off the drawing, in ${unit} on the paper`,
+  place: "Where",
+  read: "Read",
+  off: "Off by",
+  lines,
+  stretchOut: ({ girth }: TradeWords) => capital(girth),
+  spacing: "One space",
+  angleOf: (number: number, several: boolean) => (several ? `Angle of cut ${number}` : "Angle of the cut"),
+  station: (label: string, again: boolean) => (again ? `Station ${label} again` : `Station ${label}`),
+  out: "outside what is allowed",
+  nothingThere: "nothing there",
+  surplus: (cells: readonly string[]) => `There was no field for the last ${cells.length === 1 ? "cell" : `${cells.length} cells`}: ${cells.slice(0, 12).join("; ")}${cells.length > 12 ? " …" : ""}`,
+  clear: "Clear the readings",
+  bringOver: "Bring over the readings of the piece before",
+
+  drawing: "The drawing",
+  scale: "Drawn at",
+  count: "Spaces",
+  start: "Numbered from",
+  atSeam: "the seam",
+  along: "Numbered",
+  alongs: { pattern: "as the pattern", against: "the other way" },
+  rule: "What is allowed",
+  tolerance: "Lengths ±",
+  angleTolerance: "Angles, degrees ±",
+  girthRule: ({ girth }: TradeWords) => `${capital(girth)} by`,
+  girthRules: { exact: "π × diameter", stepped: "chord steps", either: "either" },
+  exaggerate: "Errors drawn",
+  times: { 1: "as they are", 5: "5 times", 10: "10 times", 20: "20 times" },
+
+  marks: "Marks",
+  markKinds: ({ girth }: TradeWords) => ({ girth: `${capital(girth)} and space`, ordinates: "Ordinates", angles: "Angles" }),
+  marksOf: (kind: string) => `Full marks: ${kind}`,
+  marked: (got: string, of: string) => `${got} of ${of} marks.`,
+
+  allWithin: (count: number, tolerance: string) => (count === 1 ? `The reading is right within ${tolerance}.` : `All ${count} readings are right within ${tolerance}.`),
+  outside: (outside: number, count: number, tolerance: string) => `${outside} of ${count} readings ${outside === 1 ? "is" : "are"} off by more than ${tolerance}.`,
+  largest: (error: string, where: string, mean: string) => `Largest error ${error}, ${where}; ${mean} on average.`,
+  stepped: (steps: string, exact: string, allowed: boolean, { girth }: TradeWords) => `The ${girth} was stepped off with chords: ${steps} instead of ${exact}${allowed ? ", as the rule allows" : ""}.`,
+  nameOf: (reading: Reading, label: (at: number) => string, { girth }: TradeWords): string => {
+    if ("at" in reading) return reading.line === "top" ? `station ${label(reading.at)}` : `station ${label(reading.at)}, ${lines[reading.line]}`;
+    return reading.line === "stretchOut" ? girth : reading.line === "spacing" ? "one space" : "the angle of the cut";
+  },
+} as const;

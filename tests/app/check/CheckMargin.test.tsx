@@ -1,0 +1,56 @@
+// @vitest-environment jsdom
+import { cleanup, render, screen, waitFor } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { CheckMargin } from "../../../src/app/check/CheckMargin";
+import { useSheets } from "../../../src/app/check/sheets";
+import { useSettings } from "../../../src/app/store/settings";
+import { replaceJob } from "../../../src/app/store/changes";
+import { useApp } from "../../../src/app/store/store";
+import { pipeWith, slant } from "../pipe";
+
+const field = (name: string) => screen.getByRole<HTMLInputElement>("textbox", { name });
+const tops = () => useApp.getState().development.pieces[0]!.stations.map(({ top }) => top!);
+
+beforeEach(() => {
+  localStorage.clear();
+  useSettings.setState({ comma: false, denominator: 0 });
+  useSheets.setState({ all: {}, last: null, keeps: true });
+  replaceJob(pipeWith([slant]));
+  render(<CheckMargin />);
+});
+afterEach(cleanup);
+
+test("Enter goes to the next field, and what is read is said to be right", async () => {
+  await userEvent.type(field("Stretch-out"), "282.5{Enter}17.5{Enter}35{Enter}157{Enter}159.5{Enter}");
+  expect(document.activeElement).toBe(field("Station 2"));
+  expect(screen.getByText(/All 5 readings are right within 1 mm/)).toBeTruthy();
+});
+
+test("a pasted column is checked, and the mistake named", async () => {
+  const column = tops().map((top, k) => (top + 4 + (k % 2) * 0.3).toFixed(1)).join("\n");
+  await userEvent.click(field("Station 0"));
+  await userEvent.paste(column);
+  expect(field("Station 15").value).toBe((tops()[15]! + 4.3).toFixed(1));
+  await waitFor(() => expect(screen.getByText(/every ordinate is 4\.1\d? mm too long/)).toBeTruthy());
+});
+
+test("too many rows are said, a bad number stays in its field, and all is kept in the browser", async () => {
+  await userEvent.click(field("Station 0 again"));
+  await userEvent.paste("157x\n158\n159");
+  expect(screen.getByText(/no field for the last 2 cells: 158; 159/)).toBeTruthy();
+  expect(field("Station 0 again").value).toBe("157x");
+  expect(field("Station 0 again").getAttribute("aria-invalid")).toBe("true");
+  expect(localStorage.getItem("flatwright.readings")).toContain("157x");
+});
+
+test("another piece begins an empty sheet; the readings before can be brought over and are there again with their piece", async () => {
+  await userEvent.type(field("Station 0"), "157");
+  replaceJob(pipeWith([{ ...slant, angle: 40 } as typeof slant]));
+  await waitFor(() => expect(field("Station 0").value).toBe(""));
+  replaceJob(pipeWith([slant]));
+  await waitFor(() => expect(field("Station 0").value).toBe("157"));
+  replaceJob(pipeWith([{ ...slant, angle: 41 } as typeof slant]));
+  await userEvent.click(await screen.findByRole("button", { name: "Bring over the readings of the piece before" }));
+  expect(field("Station 0").value).toBe("157");
+});

@@ -1,0 +1,52 @@
+import { expect, test } from "vitest";
+import { emptySheet, keptSheet, type Sheet } from "../../../src/app/check/sheet";
+import { typedReadings } from "../../../src/app/check/typedReadings";
+import type { Job } from "../../../src/core/index";
+import { developed, hole, pipeWith, slant } from "../pipe";
+
+function typed(change: Partial<Sheet>, job: Job = pipeWith([slant, hole])) {
+  const { pieces } = developed(job);
+  if (!pieces[0]) throw new Error("no piece");
+  return typedReadings(job, pieces[0], { ...emptySheet, ...change });
+}
+
+test("readings take sums, fractions, units and a decimal comma; empty fields are not measured", () => {
+  const { readings, faults } = typed({ readings: { stretchOut: "280 + 2,5", "top 0": "6 1/4 in", "top 1": "" } });
+  expect(readings.values).toEqual([{ line: "stretchOut", value: 282.5 }, { line: "top", at: 0, value: 158.75 }]);
+  expect(faults).toEqual({});
+});
+
+test("in a job of inches a plain number is inches", () => {
+  expect(typed({ readings: { "top 0": "6.25" } }, { ...pipeWith([slant]), units: "inch" }).readings.values).toEqual([{ line: "top", at: 0, value: 158.75 }]);
+});
+
+test("a text that is no number is a fault at its field and leaves the others", () => {
+  const { readings, faults } = typed({ readings: { "top 0": "about 150", "top 1": "160" } });
+  expect(faults["top 0"]).toEqual({ kind: "quantity", reason: "unit" });
+  expect(readings.values).toEqual([{ line: "top", at: 1, value: 160 }]);
+});
+
+test("what is allowed and how many spaces there are is held within reason", () => {
+  const { faults, rule, readings } = typed({ count: "3", tolerance: "0", angle: "90" });
+  expect(Object.keys(faults)).toEqual(["count", "tolerance", "angle"]);
+  expect(rule).toEqual({ tolerance: 1, angle: 1, girth: "exact" });
+  expect(readings.count).toBe(16);
+});
+
+test("ends are read at every station, the opening where it is, the level foot nowhere", () => {
+  const { places } = typed({});
+  expect(places.angles).toEqual(["slope"]);
+  expect(places.blocks.map(({ lines, rows }) => [lines.join(), rows.length])).toEqual([["top", 17], ["lower,upper", 3]]);
+});
+
+test("another count, start and direction number the drawing anew", () => {
+  const { readings, places } = typed({ count: "12", start: "90", along: "against", scale: "1:2" });
+  expect(places.blocks[0]?.rows).toHaveLength(13);
+  expect(readings).toMatchObject({ count: 12, start: Math.PI / 2, scale: 0.5 });
+  expect(readings.towards).toBe(-typed({}).readings.towards);
+});
+
+test("a sheet that the browser kept is taken up, anything else is not", () => {
+  expect(keptSheet(JSON.parse(JSON.stringify(emptySheet)))).toEqual(emptySheet);
+  for (const bad of [null, 3, {}, { ...emptySheet, scale: "1:3" }, { ...emptySheet, readings: { a: 1 } }, { ...emptySheet, girth: "?" }]) expect(keptSheet(bad)).toBeNull();
+});
