@@ -12,6 +12,7 @@ import { Panels } from "./screen/Panels";
 import { usePurpose } from "./store/purpose";
 import { words } from "./words/interface";
 
+const CheckMargin = later(async () => (await import("./check/CheckMargin")).CheckMargin);
 const TeachMargin = later(async () => (await import("./teach/TeachMargin")).TeachMargin);
 
 /** The whole screen: description, or what the purpose puts in its place, in the margin, the board, the girth rod along the foot. */
@@ -24,7 +25,7 @@ export function App() {
         <Header />
         <Banner />
         <main className="desk">
-          {purpose === "teach" ? <TeachMargin /> : <Description />}
+          {purpose === "teach" ? <TeachMargin /> : purpose === "check" ? <CheckMargin /> : <Description />}
           <BoardView />
           <Rod />
         </main>

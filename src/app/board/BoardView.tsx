@@ -1,5 +1,6 @@
 import { useLayoutEffect, useMemo, useRef, type MouseEvent } from "react";
 import { stationAt } from "../../drawing/stationAt";
+import { withoutEdgeNumbers } from "../../drawing/withoutEdgeNumbers";
 import { useFormat } from "../quantity/useFormat";
 import { viewBox } from "../../output/svg/viewBox";
 import { later } from "../screen/later";
@@ -26,6 +27,7 @@ const SmoothLayer = later(async () => (await import("./smooth/SmoothLayer")).Smo
 const BoardCorner = later(async () => (await import("../rollUp/BoardCorner")).BoardCorner);
 const HandleLayer = later(async () => (await import("../handles/HandleLayer")).HandleLayer);
 const SymbolView = later(async () => (await import("./SymbolView")).SymbolView);
+const CheckLayer = later(async () => (await import("../check/CheckLayer")).CheckLayer);
 const TeachDrawing = later(async () => (await import("../teach/TeachDrawing")).TeachDrawing);
 const StationLayer = later(async () => (await import("./StationLayer")).StationLayer);
 
@@ -35,13 +37,13 @@ export function BoardView() {
   const paper = useRef<HTMLDivElement>(null);
   const size = useSize(paper);
   const touched = useTouch((state) => state.touched);
-  const teaching = usePurpose((state) => state.purpose === "teach");
+  const developing = usePurpose((state) => state.purpose === "develop");
   const count = useApp((state) => state.development.pieces[0]?.stations.length ?? 0);
   return (
     <section className="board" aria-label={words.board} ref={board} tabIndex={0} onKeyDown={stationKeys(count)}>
       <div className="board-paper" ref={paper}>
         {size && size.width > 0 && size.height > 0 && <Sheet size={size} />}
-        {touched && !teaching && <HandleLayer />}
+        {touched && developing && <HandleLayer />}
       </div>
       <div className="board-foot">
         {touched && <BoardFoot board={board} paper={paper} />}
@@ -56,7 +58,8 @@ function Sheet({ size }: { size: Size }) {
   const shown = useShown(size, development, format);
   const { drawn, view, px } = shown;
   useLayoutEffect(() => useCamera.setState({ shown }), [shown]);
-  const runs = useMemo(() => reusedRuns(drawn.items), [drawn]);
+  const checking = usePurpose((state) => state.purpose === "check");
+  const runs = useMemo(() => reusedRuns(checking ? withoutEdgeNumbers(drawn) : drawn.items), [drawn, checking]);
   const stationInHand = useApp((state) => selectStation(state) !== null);
   const inHand = useGirthInHand() !== null || stationInHand;
   const touched = useTouch((state) => state.touched);
@@ -85,6 +88,7 @@ function Sheet({ size }: { size: Size }) {
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="under" />}
         {teaching ? <TeachDrawing board={drawn} development={development} format={format} /> : runs.map((run, i) => <RunView key={i} run={run} />)}
         {touched && !(near && smooth) && <SymbolView board={drawn} view={view} projection={development.job.drawing.projection} />}
+        {checking && <CheckLayer board={drawn} />}
         {smooth && <SmoothLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="over" />}
       </svg>

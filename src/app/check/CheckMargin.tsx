@@ -19,23 +19,25 @@ export function CheckMargin() {
   const empty = Object.keys(check.sheet.readings).length === 0;
   return (
     <section id="description" className="description check" aria-label={checkWords.label(trade)} tabIndex={-1}>
-      {!keeps && <p className="notice">{words.message.noStorage}</p>}
-      <VerdictView check={check} />
-      <ReadingsTable check={check} />
-      <p className="check-verbs">
-        {empty && last !== null && last !== pieceKey(check.job) && (
-          <button type="button" className="verb" onClick={bringOver}>
-            {checkWords.bringOver}
-          </button>
-        )}
-        {!empty && (
-          <button type="button" className="verb" onClick={() => changeSheet((sheet) => ({ ...sheet, readings: {} }))}>
-            {checkWords.clear}
-          </button>
-        )}
-      </p>
-      <DrawingFields check={check} />
-      <MarksView check={check} />
+      <div className="description-page">
+        {!keeps && <p className="notice">{words.message.noStorage}</p>}
+        <VerdictView check={check} />
+        <ReadingsTable check={check} />
+        <p className="check-verbs">
+          {empty && last !== null && last !== pieceKey(check.job) && (
+            <button type="button" className="verb" onClick={bringOver}>
+              {checkWords.bringOver}
+            </button>
+          )}
+          {!empty && (
+            <button type="button" className="verb" onClick={() => changeSheet((sheet) => ({ ...sheet, readings: {} }))}>
+              {checkWords.clear}
+            </button>
+          )}
+        </p>
+        <DrawingFields check={check} />
+        <MarksView check={check} />
+      </div>
     </section>
   );
 }

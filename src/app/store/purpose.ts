@@ -3,7 +3,7 @@ import { create } from "zustand";
 // What the job is looked at for. It stands first in the address, so that a link opens it: "#teach/carry". Changing it changes what the
 // margins offer and what the board carries beside the drawing, never the job or the view.
 
-export const purposes = ["develop", "teach"] as const;
+export const purposes = ["develop", "teach", "check"] as const;
 
 export type Purpose = (typeof purposes)[number];
 

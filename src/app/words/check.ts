@@ -3,7 +3,7 @@ import { capital, type TradeWords } from "../../drawing/tradeWords";
 
 // The words of the purpose "check", loaded with it.
 
-const lines: Readonly<Record<ReadLine, string>> = { top: "top", bottom: "foot", lower: "opening from", upper: "opening to" };
+const lines: Readonly<Record<ReadLine, string>> = { top: "top", bottom: "foot", lower: "opening from", upper: "to" };
 
 export const checkWords = {
   label: ({ pattern }: TradeWords) => `A hand-drawn ${pattern} checked`,

@@ -17,7 +17,7 @@ export const words = {
   openFile: "Job file to open",
   close: "Close",
   skip: "Skip to the description",
-  purposes: { label: "Purpose", develop: "Develop", teach: "Teach" },
+  purposes: { label: "Purpose", develop: "Develop", teach: "Teach", check: "Check" },
 
   description: "Description",
   firstWords: "This is an example: change any number, or",

@@ -41,7 +41,7 @@ function fitSentence({ mistakes, rms, rmsBefore, strays }: Explanation, { length
 }
 
 /** One mistake, as a clause. */
-export function mistakeWords(mistake: Mistake, { job, length, angle, trade: { girth } }: MistakeFrame): string {
+export function mistakeWords(mistake: Mistake, { job, length, angle, trade: { girth, element } }: MistakeFrame): string {
   const cutName = (id: string) => {
     const cuts = job.part.cuts.filter(({ on }) => on);
     const cut = job.part.cuts.find((one) => one.id === id);
@@ -77,6 +77,6 @@ export function mistakeWords(mistake: Mistake, { job, length, angle, trade: { gi
     case "scale":
       return `${mistake.ordinatesOnly ? "the ordinates are" : "everything is"} ${Number(mistake.factor.toFixed(3))} times as long as the scale asks`;
     case "critical":
-      return "an element between the stations, where the edge turns, was not drawn";
+      return `one ${element} between the stations, where the edge turns, was not drawn`;
   }
 }
