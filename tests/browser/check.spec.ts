@@ -10,7 +10,7 @@ const verdict = (page: Page) => page.locator(".verdict");
 test("readings are typed from field to field, judged in words, and there again after reloading", async ({ page }) => {
   await page.goto("/");
   await page.getByRole("link", { name: "Check" }).press("Enter");
-  await field(page, "Girth").focus();
+  await field(page, "Stretch-out").focus();
   // Sixteen chords of 90 mm: 16 × 90 sin 11.25° = 280.93 (DIS-01: 0.9936 of 282.74).
   for (const text of ["281", "17.5", "35", ...[0, 1, 2, 3, 4].map((k) => `${Math.round(ordinate(k) * 2) / 2}`)]) {
     await page.keyboard.type(text);
@@ -20,7 +20,7 @@ test("readings are typed from field to field, judged in words, and there again a
   await expect(verdict(page)).toContainText("1 of 8 readings is off by more than 1 mm");
   await expect(verdict(page)).toContainText("stepped off with chords");
   await page.reload();
-  await expect(field(page, "Girth")).toHaveValue("281");
+  await expect(field(page, "Stretch-out")).toHaveValue("281");
   await expect(page.locator(".check-layer circle")).toHaveCount(5);
 });
 
