@@ -93,7 +93,8 @@ test("what two rulers measure becomes the correction of the printer on that pape
   expect(kept).toMatchObject({ printer: "Workshop", paper: "A4", along: 1 });
   // A printer that draws short is made up for by drawing longer.
   expect(kept?.across).toBeCloseTo(across / (across - 0.8), 12);
-  await waitFor(() => expect(screen.getByText(/corrected by \+0\.50 % across and \+0\.00 % along/)).toBeTruthy());
+  const percent = ((across / (across - 0.8) - 1) * 100).toFixed(2);
+  expect(await screen.findByText(new RegExp(`corrected by \\+${percent} % across and \\+0\\.00 % along`), {}, patience)).toBeTruthy();
 });
 
 test("a correction beyond five percent is refused at its ruler, and nothing is kept", async () => {
