@@ -33,7 +33,7 @@ test("a piece is built, changed, read, rolled up, printed, saved and undone by k
   await page.keyboard.press("Enter");
   await expect(page.getByLabel("Title of the job")).toHaveValue("");
 
-  await tabTo(page, "Diameter");
+  await expect(field("diameter")).toBeFocused();
   await replace(page, "2*60");
   await expect(field("diameter")).toHaveValue("120");
   await tabTo(page, "Add a cut or an opening");
@@ -61,10 +61,10 @@ test("a piece is built, changed, read, rolled up, printed, saved and undone by k
   await page.keyboard.press("ArrowDown");
   await expect(field("diameter")).toHaveValue("119");
 
-  await tabTo(page, "Girth rod");
+  await tabTo(page, "Stretch-out rod");
   await page.keyboard.press("Home");
   await page.keyboard.press("ArrowRight");
-  const rod = page.getByRole("slider", { name: "Girth rod" });
+  const rod = page.getByRole("slider", { name: "Stretch-out rod" });
   await expect(rod).toHaveAttribute("aria-valuetext", /^Station 1 · .* from the front · .* · true length [\d.]+, /);
   await expect(page.locator(".rod .readout")).toContainText("Station 1");
 
@@ -127,11 +127,11 @@ test("read in order, the page says what the piece is, its figures, what is in ha
         - row /Station 0 1 2 3/
       - rowgroup:
         - row /From the front 0° 337\\.5°/
-        - row /Along the/
+        - row /Stretch-out 0 17\\.67/
         - row /Top 156\\.98/
   `);
   await expect(page.getByRole("slider", { name: "Slanted end: Angle from square" })).toHaveAttribute("aria-valuetext", "angle 35°");
-  await page.getByRole("slider", { name: "Girth rod" }).press("End");
+  await page.getByRole("slider", { name: "Stretch-out rod" }).press("End");
   await expect(page.locator(".rod .readout[aria-live=polite]")).toContainText("true length 156.98");
 
   const diameter = page.getByRole("textbox", { name: "Diameter", exact: true });
