@@ -23,6 +23,7 @@ export { smoothCubics } from "./inspect/smoothCubics";
 export { smoothGap, type SmoothGap } from "./inspect/smoothGap";
 export { girthAt } from "./inspect/trueEnd";
 export { diagnose, type Diagnosis, type Explanation } from "./inspect/drawn/diagnose";
+export { marks, type ItemMarks, type Marks } from "./inspect/drawn/marks";
 export { verdict, type JudgedReading, type Rule, type Verdict } from "./inspect/drawn/verdict";
 export type { Mistake, MistakeKind } from "./inspect/drawn/mistake";
 export { isOrdinate, type OrdinatePlace, type ReadLine, type Reading, type ReadingPlace, type Readings } from "./inspect/drawn/readings";
@@ -59,6 +60,7 @@ export { CHORD_TOLERANCE, NOISE, ROOT_NOISE } from "./numeric/tolerance";
 
 export type * from "./job/job";
 export type * from "./job/fabricationChoices";
+export type * from "./job/marking";
 export type { Problem, ProblemCode } from "./job/problem";
 export { LIMITS, CHOICES, type Limit } from "./job/limits";
 export { defaultJob } from "./job/defaultJob";

@@ -42,6 +42,8 @@ export function pipeJob(pipe: PipeDescription): Job {
       seam: { kind: "butt", gap: 0 }, edges: { top: { kind: "none" }, bottom: { kind: "none" } }, plates: { top: null, bottom: null },
       ...pipe.fabrication,
     },
+    marking: { tolerance: 1, angle: 1, girth: "exact", items: [] },
+    readings: null,
   };
 }
 

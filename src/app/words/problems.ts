@@ -40,7 +40,7 @@ export function problemSentence(problem: Problem, show: ShowValue, trade: TradeW
     case "unknown-field":
       return `This job holds something unknown: ${problem.field}.`;
     case "duplicate-id":
-      return "Two cuts have the same name.";
+      return "Two things in this job have the same name.";
     case "file-too-large":
       return "This file is too large to be a job.";
     case "not-json":

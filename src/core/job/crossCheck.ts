@@ -6,7 +6,8 @@ import type { Problem } from "./problem";
 /** The problems between fields: no bore left, a high level not over the low one, an id used twice. */
 export function crossCheck(job: Job): Problem[] {
   const cuts = job.part.cuts;
-  return [...thicknessProblems(job.part), ...cuts.flatMap(levelProblems), ...duplicateIds(cuts)];
+  const ids = [...duplicateIds(cuts, "part.cuts"), ...duplicateIds(job.marking.items, "marking.items")];
+  return [...thicknessProblems(job.part), ...cuts.flatMap(levelProblems), ...ids];
 }
 
 /** The wall must leave a bore. The bound itself, named in `max`, leaves none and is refused. */
@@ -24,11 +25,11 @@ function levelProblems(cut: Cut, index: number): Problem[] {
   return [{ code: "too-small", field: `part.cuts.${index}.profile.high`, value: high, min: low, detail: { low } }];
 }
 
-function duplicateIds(cuts: readonly Cut[]): Problem[] {
-  return cuts.flatMap(({ id }, index) => {
-    const first = cuts.findIndex((other) => other.id === id);
+function duplicateIds(named: readonly { id: string }[], field: string): Problem[] {
+  return named.flatMap(({ id }, index) => {
+    const first = named.findIndex((other) => other.id === id);
     if (first === index) return [];
-    const problem: Problem = { code: "duplicate-id", field: `part.cuts.${index}.id`, value: id, detail: { first } };
+    const problem: Problem = { code: "duplicate-id", field: `${field}.${index}.id`, value: id, detail: { first } };
     return [problem];
   });
 }

@@ -40,5 +40,7 @@ export function defaultJob(): Job {
       edges: { top: { kind: CHOICES.edgeFinish.default }, bottom: { kind: CHOICES.edgeFinish.default } },
       plates: { top: null, bottom: null },
     },
+    marking: { tolerance: LIMITS.lengthTolerance.default, angle: LIMITS.angleTolerance.default, girth: CHOICES.girthRule.default, items: [] },
+    readings: null,
   };
 }

@@ -2,6 +2,7 @@
 // Lengths in mm, angles in degrees. Meanings, ranges and defaults of every field: docs/job-format.md and limits.ts.
 
 import type { FabricationChoices } from "./fabricationChoices";
+import type { Marking, ReadingSheet } from "./marking";
 
 export interface Job {
   format: "flatwright-job";
@@ -14,6 +15,9 @@ export interface Job {
   development: DevelopmentChoices;
   drawing: DrawingChoices;
   fabrication: FabricationChoices;
+  marking: Marking;
+  /** Of one drawing, in a file that was saved with them. */
+  readings: ReadingSheet | null;
 }
 
 export type Units = "mm" | "inch";

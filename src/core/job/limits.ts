@@ -59,6 +59,15 @@ export const LIMITS = {
   /** Pitch of the slits in a flange, 0 for none. */
   slits: { unit: "mm", min: 0, max: 10_000, default: 0 },
   plateGap: { unit: "mm", min: 0, max: 1000, default: 0 },
+  /** Of readings off a drawing, on the paper. */
+  lengthTolerance: { unit: "mm", min: 0.01, max: 100, default: 1 },
+  angleTolerance: { unit: "deg", min: 0.01, max: 45, default: 1 },
+  /** Of one item of a scheme; below 0 they are taken off. */
+  marks: { unit: "count", min: -100, max: 100 },
+  markItems: { unit: "entries", min: 0, max: 60 },
+  markText: { unit: "characters", min: 0, max: 200 },
+  /** Readings of a sheet. */
+  typed: { unit: "entries", min: 0, max: 2000 },
 } as const satisfies Record<string, Limit>;
 
 /** The words a field may hold; `default` is filled in when the field is left out. */
@@ -80,5 +89,10 @@ export const CHOICES = {
   gauge: { of: ["us-standard", "manufacturers-standard", "brown-and-sharpe", "birmingham-sheet", "birmingham-wire", "imperial-wire"] },
   seamJoint: { of: ["butt", "lap", "grooved"], default: "butt" },
   edgeFinish: { of: ["none", "hem", "double-hem", "wired", "flange"], default: "none" },
+  girthRule: { of: ["exact", "stepped", "either"], default: "exact" },
+  markedBy: { of: ["eye", "girth", "ordinates", "angles", "seam"], default: "eye" },
+  /** Scales of drawings (ISO 5455, from memory). */
+  drawnScale: { of: ["1:1", "1:2", "1:5", "1:10", "2:1", "5:1"], default: "1:1" },
+  along: { of: ["pattern", "against"], default: "pattern" },
   plateFit: { of: ["outside", "mean", "inside"], default: "outside" },
 } as const;

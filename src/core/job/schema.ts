@@ -1,24 +1,14 @@
 import * as v from "valibot";
 import { fabricationSchema } from "./fabricationSchema";
-import { CHOICES, LIMITS, type Limit } from "./limits";
-import { number, whole, withDefault } from "./schemaFields";
+import { CHOICES, LIMITS } from "./limits";
+import { id, markingSchema, readingsSchema } from "./markingSchema";
+import { list, number, whole, withDefault } from "./schemaFields";
 
 // The shape of a job of the present version. Unknown fields are refused; fields with a default may be left out.
 // Checks that look at two fields at once are in crossCheck.ts.
 
-/** A list whose entries are looked at only when there are not too many: a hostile file could have a million. */
-function list<const T extends v.GenericSchema>(item: T, limit: Limit) {
-  const entries = v.pipe(v.array(item), v.minLength(limit.min), v.maxLength(limit.max));
-  const lengthOnly = v.pipe(v.array(v.unknown()), v.maxLength(limit.max));
-  const run: (typeof entries)["~run"] = (dataset, config) => {
-    const overlong = Array.isArray(dataset.value) && dataset.value.length > limit.max;
-    return overlong ? lengthOnly["~run"](dataset, config) : entries["~run"](dataset, config);
-  };
-  return { ...entries, "~run": run };
-}
-
 const cutBase = {
-  id: v.pipe(v.string(), v.maxLength(LIMITS.id.max), v.regex(/^[a-z0-9-]+$/)),
+  id,
   on: v.optional(v.boolean(), true),
 };
 
@@ -128,4 +118,6 @@ export const jobSchema = v.strictObject({
   development: v.optional(development, {}),
   drawing: v.optional(drawing, {}),
   fabrication: v.optional(fabricationSchema, {}),
+  marking: v.optional(markingSchema, {}),
+  readings: v.optional(v.nullable(readingsSchema), null),
 });

@@ -1,7 +1,7 @@
 import * as v from "valibot";
 import type { Limit } from "./limits";
 
-// Numbers of the schema, each within a row of the table of limits.
+// Numbers and lists of the schema, each within a row of the table of limits.
 
 /** A number within its limit. */
 export const number = (limit: Limit) => v.pipe(v.number(), v.minValue(limit.min), v.maxValue(limit.max));
@@ -11,3 +11,14 @@ export const withDefault = (limit: Limit & { default: number }) => v.optional(nu
 
 /** A whole number within its limit. */
 export const whole = (limit: Limit) => v.pipe(v.number(), v.minValue(limit.min), v.maxValue(limit.max), v.integer());
+
+/** A list whose entries are looked at only when there are not too many: a hostile file could have a million. */
+export function list<const T extends v.GenericSchema>(item: T, limit: Limit) {
+  const entries = v.pipe(v.array(item), v.minLength(limit.min), v.maxLength(limit.max));
+  const lengthOnly = v.pipe(v.array(v.unknown()), v.maxLength(limit.max));
+  const run: (typeof entries)["~run"] = (dataset, config) => {
+    const overlong = Array.isArray(dataset.value) && dataset.value.length > limit.max;
+    return overlong ? lengthOnly["~run"](dataset, config) : entries["~run"](dataset, config);
+  };
+  return { ...entries, "~run": run };
+}

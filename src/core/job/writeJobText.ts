@@ -5,7 +5,7 @@ import type { Job } from "./job";
 /** Every field name of a job in the order of writing; the same order at every level. */
 const FIELD_ORDER = [
   ...["format", "version", "title", "note", "units"],
-  ...["part", "development", "drawing", "fabrication"],
+  ...["part", "development", "drawing", "fabrication", "marking", "readings"],
   ...["id", "on", "kind", "shape", "end"],
   ...["diameter", "basis", "thickness", "width", "length", "attitude"],
   ...["at", "angle", "radius", "low", "high", "rising", "position"],
@@ -14,6 +14,7 @@ const FIELD_ORDER = [
   ...["purpose", "surface", "kFactor", "paper", "hand", "material", "density", "gauge", "quantity"],
   ...["seam", "stations", "critical", "extra", "face"],
   ...["projection"],
+  ...["tolerance", "girth", "scale", "count", "along", "text", "marks", "by", "items", "values"],
   ...["edges", "plates", "top", "bottom", "wire", "gap", "share", "slits", "fit"],
 ];
 

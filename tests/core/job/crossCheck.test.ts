@@ -56,4 +56,12 @@ describe("crossCheck of ids", () => {
       { code: "duplicate-id", field: "part.cuts.2.id", value: "top", detail: { first: 0 } },
     ]);
   });
+
+  it("crossCheck names the second item of a scheme with an id", () => {
+    const item = { id: "views", text: "", marks: 3, by: "eye" } as const;
+    const job = defaultJob();
+    expect(crossCheck({ ...job, marking: { ...job.marking, items: [item, item] } })).toEqual([
+      { code: "duplicate-id", field: "marking.items.1.id", value: "views", detail: { first: 0 } },
+    ]);
+  });
 });

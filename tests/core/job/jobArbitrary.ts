@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { EdgeFinish, FabricationChoices, SeamJoint } from "../../../src/core/job/fabricationChoices";
 import type { Cut, Job, Leg, Outline, PipePart, Point, Profile, Seam } from "../../../src/core/job/job";
+import type { Marking, ReadingSheet } from "../../../src/core/job/marking";
 import { CHOICES, LIMITS, type Limit } from "../../../src/core/job/limits";
 
 // Any job that keeps its limits, whether it can be made or not; every field takes every kind of value it may.
@@ -50,7 +51,8 @@ const outline: fc.Arbitrary<Outline> = fc.oneof(
   fc.record({ shape: fc.constantFrom("rectangle", "slot"), width: size, length: size, turn: within(LIMITS.turn) }),
 );
 
-const base = { on: fc.boolean(), id: fc.stringMatching(/^[a-z0-9-]{1,40}$/) };
+const id = fc.stringMatching(/^[a-z0-9-]{1,40}$/);
+const base = { on: fc.boolean(), id };
 const end = oneOf(CHOICES.end);
 
 const cut: fc.Arbitrary<Cut> = fc.oneof(
@@ -124,6 +126,18 @@ const fabrication: fc.Arbitrary<FabricationChoices> = fc.record({
   plates: fc.record({ top: plate, bottom: plate }),
 });
 
+const text = fc.string({ unit: "grapheme", maxLength: 20 });
+
+const marking: fc.Arbitrary<Marking> = fc.record({
+  tolerance: within(LIMITS.lengthTolerance),
+  angle: within(LIMITS.angleTolerance),
+  girth: oneOf(CHOICES.girthRule),
+  items: fc.uniqueArray(fc.record({ id, text, marks: within(LIMITS.marks), by: oneOf(CHOICES.markedBy) }), { maxLength: 5, selector: (item) => item.id }),
+});
+
+const typed = fc.array(fc.record({ at: text, text }), { maxLength: 5 });
+const readings: fc.Arbitrary<ReadingSheet> = fc.record({ scale: oneOf(CHOICES.drawnScale), count: text, start: text, along: oneOf(CHOICES.along), values: typed, marks: typed });
+
 /** Jobs of the present version, all fields given. */
 export const jobArbitrary: fc.Arbitrary<Job> = fc.record({
   format: fc.constant("flatwright-job"),
@@ -141,4 +155,6 @@ export const jobArbitrary: fc.Arbitrary<Job> = fc.record({
   }),
   drawing: fc.record({ projection: oneOf(CHOICES.projection) }),
   fabrication,
+  marking,
+  readings: fc.option(readings),
 });

@@ -18,6 +18,8 @@ describe("bringUpToDate from version 1", () => {
         development: { seam: { at: "angle", angle: seam }, stations, critical: false, extra: [], face: "inside" },
         drawing: { projection },
         fabrication: defaultJob().fabrication,
+        marking: defaultJob().marking,
+        readings: null,
       },
     });
   });

@@ -77,7 +77,15 @@ describe("parseJob of a good job", () => {
         purpose: "blank", surface: "mean", kFactor: 0.5, paper: 0.1, hand: "described", material: "steel", density: null, gauge: null, quantity: 1,
         seam: { kind: "butt", gap: 0 }, edges: { top: { kind: "none" }, bottom: { kind: "none" } }, plates: { top: null, bottom: null },
       },
+      marking: { tolerance: 1, angle: 1, girth: "exact", items: [] },
+      readings: null,
     });
+  });
+
+  it("parseJob fills in the defaults of a scheme and of readings", () => {
+    const marked = { ...SMALLEST, marking: { items: [{ id: "a", marks: -2 }] }, readings: {} };
+    expect(jobOf(marked).marking.items).toEqual([{ id: "a", text: "", marks: -2, by: "eye" }]);
+    expect(jobOf(marked).readings).toEqual({ scale: "1:1", count: "", start: "", along: "pattern", values: [], marks: [] });
   });
 
   it("parseJob wants the width of what is added", () => {
