@@ -28,6 +28,10 @@ export { verdict, type JudgedReading, type Rule, type Verdict } from "./inspect/
 export type { Mistake, MistakeKind } from "./inspect/drawn/mistake";
 export { isOrdinate, type OrdinatePlace, type ReadLine, type Reading, type ReadingPlace, type Readings } from "./inspect/drawn/readings";
 
+export { rectification, paperPoint, picturePoint, LENS_POINTS, type PictureSize, type Rectification, type Rectified } from "./inspect/photo/rectification";
+export { POINTS, type MarkedPoint } from "./inspect/photo/markedPoint";
+export { tracedCrossings } from "./inspect/photo/tracedCrossings";
+
 export { variantOfCode, variants, type Variant, type VariantFault, type Variants } from "./variant/variants";
 export type { Exercise, Keeps, VariantRange } from "./variant/exercise";
 export type { Constraint } from "./variant/broken";

@@ -89,6 +89,16 @@ export function problemSentence(problem: Problem, show: ShowValue, trade: TradeW
       return max === undefined ? "This would take too many sheets." : `This would take ${Number(problem.value)} sheets, more than ${max}: choose larger paper.`;
     case "nothing-to-print":
       return "There is nothing to print.";
+    case "points-too-few":
+      return `At least ${min} known points are needed.`;
+    case "points-coincide":
+      return `Points ${detail?.first} and ${detail?.second} stand in the same place.`;
+    case "points-in-line":
+      return "The points lie in one line, all but one: mark points that lie all round the drawing.";
+    case "points-crossed":
+      return "No camera sees the points in this order: two of them have changed places, or the picture is reversed.";
+    case "points-unsure":
+      return "The points lie too close together or too near a line to fix the whole drawing: mark points that lie all round it.";
   }
 }
 

@@ -8,7 +8,8 @@ export type ProblemCode =
   | GeometryCode
   | NoticeCode
   | FabricationCode
-  | SheetCode;
+  | SheetCode
+  | PhotoCode;
 
 /** The data does not have the shape of a job, or a value is outside its limits. */
 export type ShapeCode =
@@ -56,6 +57,9 @@ export type SheetCode =
   | "scale-too-large"
   | "too-many-sheets"
   | "nothing-to-print";
+
+/** Points marked in a photograph that do not say where the drawing lies in it. */
+export type PhotoCode = "points-too-few" | "points-coincide" | "points-in-line" | "points-crossed" | "points-unsure";
 
 /**
  * One thing wrong with the input.
