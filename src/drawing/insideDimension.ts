@@ -8,7 +8,7 @@ import type { Item } from "./display";
 import { figurePlace } from "./figurePlace";
 import type { Metrics } from "./metrics";
 import { type Place, onSheet } from "./place";
-import type { ViewDimension } from "./principalDimensions";
+import type { ViewDimension } from "./viewMeasures";
 import { stroke } from "./strokes";
 
 /** Distances from the opening tried, in lettering heights. */

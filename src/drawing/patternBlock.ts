@@ -23,10 +23,11 @@ const NOTE_GAP = 2;
 /**
  * The items of a pattern placed on the sheet. A lying pipe's pattern is tipped over to the right with it: elements run to the right,
  * station 0 is at the top. `face` says which face looks up. With `added` the lines it is cut along are drawn wide, and the net
- * edges under them as bend lines.
+ * edges under them as bend lines; `more` is said below the stretch-out.
  */
 export function patternBlock(
   piece: Piece, face: "inside" | "outside", place: Place, metrics: Metrics, figures: Figures, words: DrawingWords, added: PatternAllowances | null = null,
+  more: readonly string[] = [],
 ): Item[] {
   const { girth, loops: net } = piece.pattern;
   const loops = added?.contours ?? net;
@@ -35,7 +36,7 @@ export function patternBlock(
   const bends = (added?.lines ?? []).map((line) => ({ ...line, segments: line.segments.map((segment) => segmentOnSheet(place, segment)) }));
   const edges = patternEdges(loops, place);
   const body: Item[] = [stretchOut, ...stationLines(piece, place, metrics), ...bends, ...edges, ...numbers];
-  const notes = [face === "inside" ? words.insideUp : words.outsideUp, ...(added?.sums ?? [])];
+  const notes = [face === "inside" ? words.insideUp : words.outsideUp, ...(added?.sums ?? []), ...more];
   return [
     ...body, ...seamWords(piece, boundsOf(edges), place, metrics, words),
     ...stretchOutLength(piece, body, place, metrics, `${words.stretchOut} ${figures.length(girth)}`, notes),

@@ -8,7 +8,7 @@ import type { Item } from "./display";
 import { leader } from "./leader";
 import type { Metrics } from "./metrics";
 import { type Place, onSheet, segmentOnSheet } from "./place";
-import type { ViewNote } from "./principalDimensions";
+import type { ViewNote } from "./viewMeasures";
 import type { ViewLine } from "./viewGeometry";
 
 const WAYS = [45, 135, -45, -135, 60, 120, -60, -120, 30, 150, -30, -150].map((degrees) => (degrees * Math.PI) / 180);

@@ -16,7 +16,7 @@ import { type LaneSide, type LinearDimension, laneDimensions } from "./lanes";
 import type { Metrics } from "./metrics";
 import { openingPlaces } from "./openingPlaces";
 import { type Place, onSheet, segmentOnSheet } from "./place";
-import type { ViewDimension, ViewMeasures } from "./principalDimensions";
+import type { ViewDimension, ViewMeasures } from "./viewMeasures";
 import { radiusDimensions } from "./radiusDimensions";
 import { sizeNote } from "./sizeNotes";
 import type { ViewLine } from "./viewGeometry";

@@ -1,0 +1,41 @@
+// The title block of a school sheet: school, exercise, who drew it, when, for how many marks; scale, projection, seam.
+
+import type { Job } from "../../core/index";
+import type { Figures } from "../figures";
+import { projectionSymbol } from "../projectionSymbol";
+import { scaleText } from "../sheets/boardSection";
+import { type Cell, type TitleBlock, titleBlock } from "../sheets/titleBlock";
+import type { LessonSheets } from "./lessonSheets";
+import type { AllLessonWords } from "./lessonWords";
+
+/** Room to write a name, a class, a date in, mm as spaces of 3.5 mm lettering. */
+const blank = (spaces: number) => " ".repeat(spaces);
+
+/** The block, `width` mm wide, of one page; `scale` null for pages without one. */
+export function lessonBlock({ development: { job }, kind, school, words, code, figures, projection }: LessonSheets, width: number, scale: number | null, sheet: string): TitleBlock {
+  const { field, marksOf, kinds } = words.lesson;
+  const { stations } = job.development;
+  const title = school.title.trim() || job.title.trim() || words.sheet.untitled;
+  const { thickness } = job.part;
+  const angle = projection ?? job.drawing.projection;
+  const cells: Cell[] = [
+    { label: school.school.trim(), value: `${title} · ${kinds[kind]}`, height: 5, most: 2, wide: true },
+    { label: field.name, value: school.name || blank(26), most: 1 }, { label: field.className, value: school.className || blank(8), most: 1 },
+    { label: field.date, value: school.date || blank(10), most: 1 },
+    ...(school.marksMax === null ? [] : [{ label: field.marks, value: marksOf(String(school.marksMax)) }]),
+    ...(scale === null ? [] : [{ label: field.scale, value: scaleText(scale) }]),
+    { label: field.stations, value: String(stations) },
+    { label: field.seam, value: seamText(job, figures, words) },
+    ...(thickness > 0 ? [{ label: field.sheetMetal, value: words.lesson.thick(figures.length(thickness)) }] : []),
+    ...(code === "" ? [] : [{ label: field.code, value: code }]),
+    { label: field.sheet, value: sheet },
+    ...(scale === null ? [] : [{ label: field.projection, value: "", drawn: { width: 24, height: 8, items: (middle: { x: number; y: number }) => projectionSymbol(angle, { x: middle.x - 4.5, y: middle.y }, 0.55) } }]),
+  ];
+  return titleBlock(cells, width);
+}
+
+/** Where the seam is, in words. */
+function seamText({ development: { seam }, part: { attitude } }: Job, figures: Figures, { sheet, lesson }: AllLessonWords): string {
+  if (seam.at === "angle") return sheet.seamAtAngle(figures.angle(seam.angle));
+  return attitude === "lying" && (seam.at === "left" || seam.at === "right") ? lesson.lyingSeam[seam.at] : sheet.seamAt[seam.at];
+}

@@ -1,0 +1,90 @@
+// The board of a school sheet: the views that are shown with what defines the piece, and the pattern in projection with the front
+// view. Question and key are taken from one and the same, so that a key lies over its question line by line.
+
+import type { Development, Piece, Vec2 } from "../../core/index";
+import { type BlockName, arrangeBlocks } from "../arrange";
+import type { Block, Board } from "../board";
+import { boundsOf } from "../bounds";
+import { type Box, joinBoxes } from "../box";
+import type { Item } from "../display";
+import type { Figures } from "../figures";
+import { LETTERING } from "../lettering";
+import { metricsFor } from "../metrics";
+import { moveItem } from "../moveItem";
+import { patternBlock } from "../patternBlock";
+import type { Place } from "../place";
+import { chordSteps } from "../steps/chordSteps";
+import { viewBlock } from "../viewBlock";
+import { viewGeometry } from "../viewGeometry";
+import { type ViewName, viewsOf } from "../views";
+import { givenMeasures } from "./givenMeasures";
+import type { AllLessonWords } from "./lessonWords";
+import { shownViews } from "./shownViews";
+
+export interface LessonBoard extends Board {
+  readonly shown: ReadonlySet<ViewName>;
+}
+
+export interface LessonBoardOptions {
+  readonly other: boolean;
+  readonly figures: Figures;
+  readonly words: AllLessonWords;
+}
+
+/** The board at a scale, as its blocks come; `boardAt` moves it. Worked out once for all scales. */
+export function lessonBoards(development: Development, piece: Piece, { other, figures, words }: LessonBoardOptions): (scale: number) => LessonBoard {
+  const { job } = development;
+  const { attitude } = job.part;
+  const views = viewsOf(attitude, job.drawing.projection);
+  const shown = shownViews(development, piece, views, other);
+  const measures = givenMeasures(development, piece, views, figures, words);
+  const metrics = metricsFor(LETTERING);
+  const plans = [...shown].map((name) => ({ name, plan: { development, piece, views, view: views[name], lines: viewGeometry(piece, views[name]), measures: measures[name] } }));
+  const said = { ...words.sheet, stretchOut: words.lesson.timesPi(figures.length(piece.form.developed)) };
+  return (scale) => {
+    const placed = (name: BlockName, origin: Vec2): Place => ({ origin, scale, turn: attitude === "upright" || name === "side" ? 0 : -90 });
+    const at = (name: BlockName) => placed(name, { x: 0, y: 0 });
+    const drawn: Record<BlockName, Item[]> = { front: [], top: [], side: [], pattern: patternBlock(piece, job.development.face, at("pattern"), metrics, figures, said, null, chordNotes(piece, figures, words)) };
+    for (const { name, plan } of plans) drawn[name] = viewBlock(plan, at(name), metrics, figures).filter((item) => !isDerived(item, job));
+    const boxes = { front: roomOf(drawn.front), top: roomOf(drawn.top), side: roomOf(drawn.side), pattern: roomOf(drawn.pattern) };
+    const { origins, bounds } = arrangeBlocks(boxes, "projection", attitude, job.drawing.projection, metrics.between);
+    const block = (name: BlockName): Block => {
+      const items = drawn[name].map((item) => moveItem(item, origins[name]));
+      return { name, place: placed(name, origins[name]), bounds: boundsOf(items), items };
+    };
+    const blocks = { front: block("front"), top: block("top"), side: block("side"), pattern: block("pattern") };
+    return { blocks, bounds, scale, views, shown, arrangement: "projection", lettering: LETTERING, items: Object.values(blocks).flatMap(({ items }) => items) };
+  };
+}
+
+/** The same board elsewhere on the sheet. */
+export function movedBoard(board: LessonBoard, by: Vec2): LessonBoard {
+  const block = ({ name, place, items }: Block): Block => {
+    const moved = items.map((item) => moveItem(item, by));
+    return { name, place: { ...place, origin: { x: place.origin.x + by.x, y: place.origin.y + by.y } }, bounds: boundsOf(moved), items: moved };
+  };
+  const { front, top, side, pattern } = board.blocks;
+  const blocks = { front: block(front), top: block(top), side: block(side), pattern: block(pattern) };
+  const all = Object.values(blocks);
+  return { ...board, blocks, items: all.flatMap(({ items }) => items), bounds: all.map(({ bounds }) => bounds).reduce(joinBoxes) };
+}
+
+/** A view that is not shown takes a point. */
+function roomOf(items: readonly Item[]): Box {
+  return items.length > 0 ? boundsOf(items) : { left: 0, right: 0, bottom: 0, top: 0 };
+}
+
+/** What the chords of the even stations come to. */
+function chordNotes({ form: { radius }, stations }: Piece, figures: Figures, { lesson }: AllLessonWords): string[] {
+  const count = stations.filter(({ mark }) => mark === "even").length;
+  if (count < 2) return [];
+  const { chord, total, short } = chordSteps(radius, count);
+  return [lesson.chords(count, figures.length(chord), figures.length(total), figures.length(short))];
+}
+
+/** A radius that follows from other measures of a shaped end. */
+function isDerived(item: Item, { part }: Development["job"]): boolean {
+  if (!("ref" in item) || item.ref?.field !== null) return false;
+  const { clause } = item.ref;
+  return part.cuts.some(({ id, kind }) => kind === "shaped" && clause === `cut:${id}`);
+}

@@ -1,0 +1,53 @@
+// Any page of school sheets: bands with rulers, frame, title block in the lower right corner, and what is drawn on it.
+
+import type { Box } from "../box";
+import type { Item } from "../display";
+import type { Layout } from "../sheets/layouts";
+import type { Page } from "../sheets/page";
+import { type PaperField, paperField } from "../sheets/paperField";
+import { pageOn } from "../sheets/section";
+import { corners } from "../sheets/titleBlock";
+import { polygon } from "../strokes";
+import { lessonBands } from "./lessonBands";
+import { lessonBlock } from "./lessonBlock";
+import type { LessonSheets } from "./lessonSheets";
+
+/** The width of a title block (ISO 7200), mm. */
+const BLOCK = 180;
+
+export interface SheetRoom {
+  readonly field: PaperField;
+  /** Inside the bands, mm. */
+  readonly frame: Box;
+  /** Where the title block stands. */
+  readonly corner: Box;
+}
+
+/** One page without its frame; `scale` is paper mm a real mm, null when nothing is drawn to scale. */
+export interface SheetBody {
+  readonly items: readonly Item[];
+  readonly scale: number | null;
+}
+
+/** The room on a page of this paper; `scale` as its title block will say it. */
+export function sheetRoom(lesson: LessonSheets, { paper, landscape }: Layout, scale: number | null): SheetRoom {
+  const field = paperField(paper, landscape, lesson.setup);
+  const { room: frame } = lessonBands(lesson, field, paper, "", "");
+  const width = Math.min(BLOCK, frame.right - frame.left);
+  const { height } = lessonBlock(lesson, width, scale, lesson.words.sheet.sheetOf(1, 1));
+  return { field, frame, corner: { left: frame.right - width, right: frame.right, bottom: frame.bottom, top: frame.bottom + height } };
+}
+
+/** The pages of these bodies, numbered. */
+export function sheetPages(lesson: LessonSheets, layout: Layout, bodies: readonly SheetBody[]): Page[] {
+  const { words: { sheet, lesson: said }, kind, school, development: { job } } = lesson;
+  const heading = `${school.title.trim() || job.title.trim() || sheet.untitled} · ${said.kinds[kind]}`;
+  return bodies.map(({ items, scale }, i) => {
+    const { field, frame, corner } = sheetRoom(lesson, layout, scale);
+    const number = sheet.sheetOf(i + 1, bodies.length);
+    const block = lessonBlock(lesson, corner.right - corner.left, scale, number);
+    return pageOn(field, String(i + 1), [
+      ...lessonBands(lesson, field, layout.paper, heading, number).items, polygon("frame", corners(frame)), ...block.at({ x: corner.left, y: corner.bottom }), ...items,
+    ]);
+  });
+}

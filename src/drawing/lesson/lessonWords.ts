@@ -1,0 +1,60 @@
+// The words of school sheets. The caller may pass its own.
+
+import { type SheetWords, sheetWords } from "../sheets/sheetWords";
+import { type StepWords, stepWords } from "../steps/stepWords";
+import { TRADE, type TradeWords, capital } from "../tradeWords";
+import type { LessonKind } from "./lessonSheets";
+
+export interface LessonWords {
+  readonly kinds: Readonly<Record<LessonKind, string>>;
+  readonly field: Readonly<Record<"school" | "name" | "className" | "date" | "marks" | "scale" | "projection" | "seam" | "sheet" | "stations" | "code" | "sheetMetal", string>>;
+  /** Where the seam of a lying pipe is: what is its left side upright looks up. */
+  readonly lyingSeam: Readonly<Record<"left" | "right", string>>;
+  readonly marksOf: (most: string) => string;
+  readonly checkRuler: (length: number) => string;
+  /** Where the development is to be drawn. */
+  readonly room: string;
+  /** Of a cut no view shows as a line. */
+  readonly fromSquare: (angle: string) => string;
+  readonly included: (angle: string) => string;
+  /** On which surface the views are drawn when the sheet has a thickness. */
+  readonly thick: (figure: string) => string;
+  /** Before the figure of the stretch-out on a key. */
+  readonly timesPi: (diameter: string) => string;
+  readonly chords: (count: number, chord: string, total: string, short: string) => string;
+}
+
+export function lessonWords({ girth, pattern, short }: Pick<TradeWords, "girth" | "pattern" | "short">): LessonWords {
+  return {
+    kinds: {
+      question: "Question", started: `Question, ${pattern} begun`, key: "Key", stationTable: "Station table", steps: "Construction in steps", card: "Card model",
+    },
+    field: {
+      school: "School", name: "Name", className: "Class", date: "Date", marks: "Marks", scale: "Scale", projection: "Projection", seam: "Seam", sheet: "Sheet",
+      stations: "Stations", code: "Code", sheetMetal: "Sheet metal",
+    },
+    lyingSeam: { left: "at the top", right: "at the bottom" },
+    marksOf: (most) => `          of ${most}`,
+    checkRuler: (length) => `Check the ${length} mm ruler. Print at 100 %, never fitted.`,
+    room: capital(short.pattern),
+    fromSquare: (angle) => `${angle} from square`,
+    included: (angle) => `${angle} included`,
+    thick: (figure) => `${figure} thick`,
+    timesPi: (diameter) => `${girth} π × ${diameter} =`,
+    chords: (count, chord, total, less) => `${count} chords of ${chord} = ${total}, ${less} short`,
+  };
+}
+
+/** All words a school sheet needs. */
+export interface AllLessonWords {
+  readonly sheet: SheetWords;
+  readonly step: StepWords;
+  readonly lesson: LessonWords;
+}
+
+/** In the words of the trade. */
+export function allLessonWords(trade: TradeWords): AllLessonWords {
+  return { sheet: sheetWords(trade), step: stepWords(trade), lesson: lessonWords(trade) };
+}
+
+export const ENGLISH_LESSON: AllLessonWords = allLessonWords(TRADE["stretch-out"]);
