@@ -32,8 +32,8 @@ export { rectification, paperPoint, picturePoint, LENS_POINTS, type PictureSize,
 export { POINTS, type MarkedPoint } from "./inspect/photo/markedPoint";
 export { tracedCrossings } from "./inspect/photo/tracedCrossings";
 
-export { variantOfCode, variants, type Variant, type VariantFault, type Variants } from "./variant/variants";
-export type { Exercise, Keeps, VariantRange } from "./variant/exercise";
+export { exerciseFault, variantOfCode, variants, variantSearch, type Search, type Variant, type VariantFault, type Variants } from "./variant/variants";
+export { exerciseOf, type Exercise } from "./variant/exercise";
 export type { Constraint } from "./variant/broken";
 export type { RangeFault } from "./variant/rangeValues";
 
@@ -65,6 +65,8 @@ export { CHORD_TOLERANCE, NOISE, ROOT_NOISE } from "./numeric/tolerance";
 export type * from "./job/job";
 export type * from "./job/fabricationChoices";
 export type * from "./job/marking";
+export type { ExerciseChoices, Keeps, VariantRange } from "./job/exerciseChoices";
+export { noExercise } from "./job/exerciseChoices";
 export type { Problem, ProblemCode } from "./job/problem";
 export { LIMITS, CHOICES, type Limit } from "./job/limits";
 export { defaultJob } from "./job/defaultJob";

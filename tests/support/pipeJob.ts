@@ -1,4 +1,4 @@
-import type { Cut, FabricationChoices, Job, Leg, PipePart, Profile } from "../../src/core/index";
+import { noExercise, type Cut, type FabricationChoices, type Job, type Leg, type PipePart, type Profile } from "../../src/core/index";
 
 /** Jobs as plain data, spelled out here so that the tests do not rest on the core's own defaults. Lengths in mm, angles in degrees. */
 
@@ -44,6 +44,7 @@ export function pipeJob(pipe: PipeDescription): Job {
     },
     marking: { tolerance: 1, angle: 1, girth: "exact", items: [] },
     readings: null,
+    exercise: noExercise(),
   };
 }
 

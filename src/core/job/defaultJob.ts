@@ -1,3 +1,4 @@
+import { noExercise } from "./exerciseChoices";
 import type { Job } from "./job";
 import { CHOICES, LIMITS } from "./limits";
 
@@ -42,5 +43,6 @@ export function defaultJob(): Job {
     },
     marking: { tolerance: LIMITS.lengthTolerance.default, angle: LIMITS.angleTolerance.default, girth: CHOICES.girthRule.default, items: [] },
     readings: null,
+    exercise: noExercise(),
   };
 }

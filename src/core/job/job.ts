@@ -1,6 +1,7 @@
 // The job: everything a maker says about the part and its pattern, as saved in a job file (version 2).
 // Lengths in mm, angles in degrees. Meanings, ranges and defaults of every field: docs/job-format.md and limits.ts.
 
+import type { ExerciseChoices } from "./exerciseChoices";
 import type { FabricationChoices } from "./fabricationChoices";
 import type { Marking, ReadingSheet } from "./marking";
 
@@ -18,6 +19,7 @@ export interface Job {
   marking: Marking;
   /** Of one drawing, in a file that was saved with them. */
   readings: ReadingSheet | null;
+  exercise: ExerciseChoices;
 }
 
 export type Units = "mm" | "inch";

@@ -58,6 +58,19 @@ export const LIMITS = {
   wire: { unit: "mm", min: 0.1, max: 100 },
   /** Pitch of the slits in a flange, 0 for none. */
   slits: { unit: "mm", min: 0, max: 10_000, default: 0 },
+  /** Numbers that differ from student to student. */
+  ranges: { unit: "entries", min: 0, max: 32 },
+  /** The path of such a number in the job. */
+  rangeField: { unit: "characters", min: 0, max: 120 },
+  /** In mm or degrees, as its number. */
+  rangeEnd: { unit: "mm", min: -100_000, max: 100_000 },
+  rangeStep: { unit: "mm", min: 0.001, max: 100_000 },
+  seams: { unit: "entries", min: 0, max: 16 },
+  hands: { unit: "entries", min: 0, max: 2 },
+  leastOrdinate: { unit: "mm", min: 0, max: 50_000, default: 0 },
+  /** Width and height the pattern must fit into. */
+  room: { unit: "mm", min: 1, max: 100_000 },
+  seed: { unit: "count", min: 0, max: 999_999, default: 1 },
   plateGap: { unit: "mm", min: 0, max: 1000, default: 0 },
   /** Of readings off a drawing, on the paper. */
   lengthTolerance: { unit: "mm", min: 0.01, max: 100, default: 1 },

@@ -1,8 +1,9 @@
 import * as v from "valibot";
+import { exerciseSchema } from "./exerciseSchema";
 import { fabricationSchema } from "./fabricationSchema";
 import { CHOICES, LIMITS } from "./limits";
 import { id, markingSchema, readingsSchema } from "./markingSchema";
-import { list, number, whole, withDefault } from "./schemaFields";
+import { list, number, seam, whole, withDefault } from "./schemaFields";
 
 // The shape of a job of the present version. Unknown fields are refused; fields with a default may be left out.
 // Checks that look at two fields at once are in crossCheck.ts.
@@ -91,11 +92,6 @@ const part = v.strictObject({
   cuts: v.optional(list(cut, LIMITS.cuts), []),
 });
 
-const seam = v.variant("at", [
-  v.strictObject({ at: v.picklist(CHOICES.namedSeam.of) }),
-  v.strictObject({ at: v.literal("angle"), angle: number(LIMITS.direction) }),
-]);
-
 const development = v.strictObject({
   seam: v.optional(seam, { at: CHOICES.namedSeam.default }),
   stations: v.optional(whole(LIMITS.stations), LIMITS.stations.default),
@@ -120,4 +116,5 @@ export const jobSchema = v.strictObject({
   fabrication: v.optional(fabricationSchema, {}),
   marking: v.optional(markingSchema, {}),
   readings: v.optional(v.nullable(readingsSchema), null),
+  exercise: v.optional(exerciseSchema, {}),
 });

@@ -1,7 +1,7 @@
 import * as v from "valibot";
-import type { Limit } from "./limits";
+import { CHOICES, LIMITS, type Limit } from "./limits";
 
-// Numbers and lists of the schema, each within a row of the table of limits.
+// Fields that stand in several parts of the schema: numbers and lists, each within a row of the table of limits, and a seam.
 
 /** A number within its limit. */
 export const number = (limit: Limit) => v.pipe(v.number(), v.minValue(limit.min), v.maxValue(limit.max));
@@ -22,3 +22,9 @@ export function list<const T extends v.GenericSchema>(item: T, limit: Limit) {
   };
   return { ...entries, "~run": run };
 }
+
+/** Where the pipe is opened. */
+export const seam = v.variant("at", [
+  v.strictObject({ at: v.picklist(CHOICES.namedSeam.of) }),
+  v.strictObject({ at: v.literal("angle"), angle: number(LIMITS.direction) }),
+]);

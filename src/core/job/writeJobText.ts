@@ -5,9 +5,10 @@ import type { Job } from "./job";
 /** Every field name of a job in the order of writing; the same order at every level. */
 const FIELD_ORDER = [
   ...["format", "version", "title", "note", "units"],
-  ...["part", "development", "drawing", "fabrication", "marking", "readings"],
+  ...["part", "development", "drawing", "fabrication", "marking", "readings", "exercise"],
   ...["id", "on", "kind", "shape", "end"],
   ...["diameter", "basis", "thickness", "width", "length", "attitude"],
+  ...["field", "from"],
   ...["at", "angle", "radius", "low", "high", "rising", "position"],
   ...["outline", "direction", "x", "z", "start", "to", "centre", "height", "offset", "through"],
   ...["turn", "long", "legs", "profile", "cuts"],
@@ -15,6 +16,7 @@ const FIELD_ORDER = [
   ...["seam", "stations", "critical", "extra", "face"],
   ...["projection"],
   ...["tolerance", "girth", "scale", "count", "along", "text", "marks", "by", "items", "values"],
+  ...["step", "ranges", "seams", "hands", "inside", "ordinate", "sheet", "keeps", "seed"],
   ...["edges", "plates", "top", "bottom", "wire", "gap", "share", "slits", "fit"],
 ];
 

@@ -1,9 +1,9 @@
 // Does a piece keep to what is asked of every variant?
 
+import type { Keeps } from "../job/exerciseChoices";
 import type { Job } from "../job/job";
 import type { Piece } from "../part/pipePiece";
 import type { Edge } from "../trim/edge";
-import type { Keeps } from "./exercise";
 
 /** What a variant can fail: it cannot be made at all, or one of what it must keep to. */
 export type Constraint = "makeable" | "inside" | "ordinate" | "sheet";

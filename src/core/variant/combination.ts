@@ -1,5 +1,6 @@
 // All ways to choose, counted through: each number from 0 stands for one value of every range, one seam and one hand.
 
+import { noExercise } from "../job/exerciseChoices";
 import type { Job } from "../job/job";
 import type { Exercise } from "./exercise";
 import { putNumber, rangeValues } from "./rangeValues";
@@ -9,10 +10,10 @@ export function combinationCount(exercise: Exercise): bigint {
   return choicesOf(exercise).reduce((product, { length }) => product * BigInt(length), 1n);
 }
 
-/** The job of one of them, `index` from 0 below their count. Shares nothing with the exercise. */
+/** The job of one of them, `index` from 0 below their count, an exercise no more. Shares nothing with the exercise. */
 export function combination(exercise: Exercise, index: bigint): Job {
   // Plain data, as from a file.
-  const job = JSON.parse(JSON.stringify(exercise.job)) as Job;
+  const job = { ...(JSON.parse(JSON.stringify(exercise.job)) as Job), exercise: noExercise() };
   let rest = index;
   for (const choices of choicesOf(exercise)) {
     const count = BigInt(choices.length);

@@ -1,7 +1,7 @@
 // The values of a range, and the number of a job a range stands for.
 
+import type { VariantRange } from "../job/exerciseChoices";
 import type { Job } from "../job/job";
-import type { VariantRange } from "./exercise";
 
 /** Most values of one range. */
 export const MOST_VALUES = 10_000;
@@ -27,20 +27,25 @@ export function rangeValues({ from, to, step }: VariantRange): number[] {
 
 /** The number at a path of the part or the development of a job; NaN when there is none. */
 export function numberAt(job: Job, field: string): number {
-  if (!/^(part|development)\./.test(field)) return NaN;
-  let at: unknown = job;
-  for (const key of field.split(".")) {
-    if (typeof at !== "object" || at === null || !Object.hasOwn(at, key)) return NaN;
-    at = (at as Record<string, unknown>)[key];
-  }
-  return typeof at === "number" ? at : NaN;
+  const value = placeOf(job, field)?.value;
+  return typeof value === "number" ? value : NaN;
 }
 
 /** Puts a number in its place; the job, which is changed, must have one there. */
 export function putNumber(job: Job, field: string, value: number): void {
-  const keys = field.split(".");
+  placeOf(job, field)?.put(value);
+}
+
+/** A place in plain data by its path, a cut by its id; null when there is none. */
+function placeOf(job: Job, field: string): { readonly value: unknown; readonly put: (value: number) => void } | null {
+  const cut = /^part\.cuts\.([^.]+)\.(.+)$/.exec(field);
+  const from: unknown = cut ? job.part.cuts.find(({ id }) => id === cut[1]) : /^(part|development)\./.test(field) ? job : undefined;
+  const keys = (cut?.[2] ?? field).split(".");
   const last = keys.pop() ?? "";
-  let at = job as unknown as Record<string, unknown>;
-  for (const key of keys) at = at[key] as Record<string, unknown>;
-  at[last] = value;
+  const holder = keys.reduce<unknown>((at, key) => (isHolder(at) && Object.hasOwn(at, key) ? at[key] : undefined), from);
+  return isHolder(holder) && Object.hasOwn(holder, last) ? { value: holder[last], put: (value) => void (holder[last] = value) } : null;
+}
+
+function isHolder(data: unknown): data is Record<string, unknown> {
+  return typeof data === "object" && data !== null;
 }

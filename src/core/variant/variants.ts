@@ -35,6 +35,15 @@ const COARSE = 1;
 /** Ordinates and places that differ by less than this, mm, are one answer: nobody draws finer. */
 const ALIKE = 0.01;
 
+/** How far a search through the ways to choose has come. */
+export interface Search {
+  /** Ways to choose in all, and those looked at. */
+  readonly all: bigint;
+  readonly tried: number;
+  readonly found: readonly Variant[];
+  readonly failed: Readonly<Record<Constraint | "alike", number>>;
+}
+
 /**
  * `count` (1 to 5000) variants of an exercise, no two with the same answers. The same exercise gives the same variants in the same order.
  * @throws RangeError for another count.
@@ -43,13 +52,24 @@ export function variants(exercise: Exercise, count: number): Variants {
   if (!(Number.isInteger(count) && count >= 1 && count <= 5000)) throw new RangeError(`invalid count: ${count}; not a whole number in [1, 5000]`);
   const fault = exerciseFault(exercise);
   if (fault) return { ok: false, fault };
+  const most = Math.max(LEAST_TRIED, PATIENCE * count);
+  for (const { all, tried, found, failed } of variantSearch(exercise)) {
+    if (found.length >= count) return { ok: true, variants: found };
+    if (tried >= most || BigInt(tried) >= all) return { ok: false, fault: { kind: "too-few", found: found.length, tried, failed } };
+  }
+  throw new RangeError("a search that ends before all is tried");
+}
+
+/**
+ * The search behind them, told after each way looked at; it ends when none is left. Variants come in the order in which students get them.
+ * The exercise must have no fault.
+ */
+export function* variantSearch(exercise: Exercise): Generator<Search, void> {
   const all = combinationCount(exercise);
-  const most = BigInt(Math.max(LEAST_TRIED, PATIENCE * count));
   const failed = { makeable: 0, inside: 0, ordinate: 0, sheet: 0, alike: 0 };
   const found: Variant[] = [];
   const answers = new Set<string>();
-  let place = 0n;
-  for (; place < all && place < most && found.length < count; place++) {
+  for (let place = 0n; place < all; place++) {
     const tried = variantAt(exercise, place, all);
     const answer = tried.ok ? answersOf(tried.job, tried.piece) : "";
     if (!tried.ok) failed[tried.fails]++;
@@ -58,9 +78,8 @@ export function variants(exercise: Exercise, count: number): Variants {
       answers.add(answer);
       found.push({ code: writeCode(exercise, place), job: tried.job });
     }
+    yield { all, tried: Number(place) + 1, found, failed };
   }
-  if (found.length < count) return { ok: false, fault: { kind: "too-few", found: found.length, tried: Number(place), failed } };
-  return { ok: true, variants: found };
 }
 
 /** The job of a code; why not, when the code cannot be read, belongs to another exercise or to no variant of this one. */
@@ -74,7 +93,8 @@ export function variantOfCode(exercise: Exercise, code: string):
   return found?.ok ? { ok: true, job: found.job } : { ok: false, reason: "no-such-variant" };
 }
 
-function exerciseFault({ job, ranges }: Exercise): VariantFault | null {
+/** What is wrong with the ranges themselves; null when they can be searched. */
+export function exerciseFault({ job, ranges }: Exercise): Exclude<VariantFault, { kind: "too-few" }> | null {
   for (const [i, range] of ranges.entries()) {
     const fault = rangeFault(job, range);
     if (fault) return { kind: "range", field: range.field, fault };

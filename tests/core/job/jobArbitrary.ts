@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { ExerciseChoices } from "../../../src/core/job/exerciseChoices";
 import type { EdgeFinish, FabricationChoices, SeamJoint } from "../../../src/core/job/fabricationChoices";
 import type { Cut, Job, Leg, Outline, PipePart, Point, Profile, Seam } from "../../../src/core/job/job";
 import type { Marking, ReadingSheet } from "../../../src/core/job/marking";
@@ -138,6 +139,14 @@ const marking: fc.Arbitrary<Marking> = fc.record({
 const typed = fc.array(fc.record({ at: text, text }), { maxLength: 5 });
 const readings: fc.Arbitrary<ReadingSheet> = fc.record({ scale: oneOf(CHOICES.drawnScale), count: text, start: text, along: oneOf(CHOICES.along), values: typed, marks: typed });
 
+const exercise: fc.Arbitrary<ExerciseChoices> = fc.record({
+  ranges: fc.array(fc.record({ field: fc.string({ maxLength: 40 }), from: within(LIMITS.rangeEnd), to: within(LIMITS.rangeEnd), step: within(LIMITS.rangeStep) }), { maxLength: 4 }),
+  seams: fc.array(seam, { maxLength: 4 }),
+  hands: fc.array(oneOf(CHOICES.hand), { maxLength: 2 }),
+  keeps: fc.record({ inside: fc.boolean(), ordinate: within(LIMITS.leastOrdinate), sheet: fc.option(fc.record({ width: within(LIMITS.room), height: within(LIMITS.room) })) }),
+  seed: fc.integer(LIMITS.seed),
+});
+
 /** Jobs of the present version, all fields given. */
 export const jobArbitrary: fc.Arbitrary<Job> = fc.record({
   format: fc.constant("flatwright-job"),
@@ -157,4 +166,5 @@ export const jobArbitrary: fc.Arbitrary<Job> = fc.record({
   fabrication,
   marking,
   readings: fc.option(readings),
+  exercise,
 });

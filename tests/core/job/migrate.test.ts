@@ -20,6 +20,7 @@ describe("bringUpToDate from version 1", () => {
         fabrication: defaultJob().fabrication,
         marking: defaultJob().marking,
         readings: null,
+        exercise: defaultJob().exercise,
       },
     });
   });

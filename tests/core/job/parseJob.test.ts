@@ -79,6 +79,14 @@ describe("parseJob of a good job", () => {
       },
       marking: { tolerance: 1, angle: 1, girth: "exact", items: [] },
       readings: null,
+      exercise: { ranges: [], seams: [], hands: [], keeps: { inside: true, ordinate: 0, sheet: null }, seed: 1 },
+    });
+  });
+
+  it("parseJob wants every number of a range, and a step", () => {
+    const part = { ...SMALLEST, exercise: { ranges: [{ field: "part.diameter", from: 30, step: 0 }] } };
+    expect(parseJob(part)).toMatchObject({
+      ok: false, problems: [{ code: "missing", field: "exercise.ranges.0.to" }, { code: "too-small", field: "exercise.ranges.0.step" }],
     });
   });
 

@@ -1,5 +1,5 @@
-import { describe, expect, it } from "vitest";
-import { type Exercise, type Keeps, variantOfCode, variants } from "../../../src/core/index";
+import { describe, expect, it, test } from "vitest";
+import { type Exercise, exerciseOf, type Keeps, noExercise, variantOfCode, variants, variantSearch } from "../../../src/core/index";
 import { openingCut, pipeJob, planeCut, type PlaneCut } from "../../support/pipeJob";
 
 const loose: Keeps = { inside: true, ordinate: 0, sheet: null };
@@ -9,7 +9,7 @@ function exercise(change: Partial<Exercise> = {}): Exercise {
   return {
     job: pipeJob({ diameter: 40, length: 80, cuts: [planeCut({ angle: 30, direction: 90, height: 50 })] }),
     ranges: [
-      { field: "part.diameter", from: 30, to: 50, step: 1 }, { field: "part.cuts.0.angle", from: 20, to: 60, step: 5 }, { field: "part.cuts.0.height", from: 35, to: 55, step: 2.5 },
+      { field: "part.diameter", from: 30, to: 50, step: 1 }, { field: "part.cuts.plane.angle", from: 20, to: 60, step: 5 }, { field: "part.cuts.plane.height", from: 35, to: 55, step: 2.5 },
     ],
     seams: [], hands: [], keeps: loose, seed: 1, ...change,
   };
@@ -84,7 +84,7 @@ describe("what every variant keeps to", () => {
     const job = pipeJob({ diameter: 40, length: 80, cuts: [
       planeCut({ angle: 0, height: 70 }), openingCut({ shape: "round", diameter: 10 }, { id: "a", height: 40 }), openingCut({ shape: "round", diameter: 10 }, { id: "b", height: 20 }),
     ] });
-    const one: Exercise = { job, ranges: [{ field: "part.cuts.1.height", from: 21, to: 80, step: 1 }], seams: [], hands: [], keeps: loose, seed: 3 };
+    const one: Exercise = { job, ranges: [{ field: "part.cuts.a.height", from: 21, to: 80, step: 1 }], seams: [], hands: [], keeps: loose, seed: 3 };
     const heights = jobsOf(one, 30).map((variant) => (variant.job.part.cuts[1] as { height: number }).height);
     expect(Math.min(...heights)).toBeGreaterThanOrEqual(30);
     expect(Math.max(...heights)).toBeLessThanOrEqual(65);
@@ -110,7 +110,7 @@ describe("ranges that cannot be met", () => {
   };
 
   it("say that no cut stays inside", () => {
-    expect(fails({ ranges: [{ field: "part.cuts.0.height", from: 75, to: 90, step: 0.1 }] })).toMatchObject({ found: 0, failed: { inside: 151, ordinate: 0, sheet: 0 } });
+    expect(fails({ ranges: [{ field: "part.cuts.plane.height", from: 75, to: 90, step: 0.1 }] })).toMatchObject({ found: 0, failed: { inside: 151, ordinate: 0, sheet: 0 } });
   });
 
   it("say that the ordinates are too short", () => {
@@ -132,7 +132,7 @@ describe("ranges that cannot be met", () => {
 
   for (const [what, range, fault] of [
     ["names no number", { field: "part.kind", from: 1, to: 2, step: 1 }, "no-such-number"],
-    ["names a cut that is not there", { field: "part.cuts.4.angle", from: 1, to: 2, step: 1 }, "no-such-number"],
+    ["names a cut that is not there", { field: "part.cuts.gone.angle", from: 1, to: 2, step: 1 }, "no-such-number"],
     ["reaches outside the job", { field: "part.__proto__.x", from: 1, to: 2, step: 1 }, "no-such-number"],
     ["names what is no dimension", { field: "version", from: 1, to: 2, step: 1 }, "no-such-number"],
     ["has no step", { field: "part.diameter", from: 1, to: 2, step: 0 }, "no-step"],
@@ -146,6 +146,14 @@ describe("ranges that cannot be met", () => {
   it("are refused when two are for one number", () => {
     const range = { field: "part.diameter", from: 30, to: 40, step: 1 };
     expect(variants(exercise({ ranges: [range, range] }), 3)).toEqual({ ok: false, fault: { kind: "twice", field: "part.diameter" } });
+  });
+
+  it("stay with their cut when the cuts change places", () => {
+    const plane = planeCut({ angle: 30, height: 60 }), hole = openingCut({ shape: "round", diameter: 10 }, { id: "hole", height: 20 });
+    for (const cuts of [[plane, hole], [hole, plane]]) {
+      const one = exercise({ job: pipeJob({ diameter: 40, length: 80, cuts }), ranges: [{ field: "part.cuts.hole.height", from: 15, to: 25, step: 1 }] });
+      for (const { job } of jobsOf(one, 8)) expect(job.part.cuts.find(({ id }) => id === "plane")).toEqual(plane);
+    }
   });
 
   it("and counts that are none are a broken promise", () => {
@@ -183,4 +191,25 @@ describe("a code", () => {
   it("that is none is refused", () => {
     for (const text of ["", "!", "ABC", "ü".repeat(9), "9".repeat(60)]) expect(variantOfCode(exercise(), text)).toEqual({ ok: false, reason: "not-a-code" });
   });
+});
+
+describe("a search", () => {
+  const few = exercise({ ranges: [{ field: "part.cuts.plane.height", from: 40, to: 75, step: 5 }] });
+
+  it("looks at every way to choose once and tells what became of it: the cut rises 40 · tan 30° / 2 = 11.5 above its height, under 80", () => {
+    const last = [...variantSearch(few)].at(-1);
+    expect(last).toMatchObject({ all: 8n, tried: 8, failed: { inside: 2, alike: 0 } });
+    expect(last?.found.map(({ job }) => plane(job).height).sort()).toEqual([40, 45, 50, 55, 60, 65]);
+  });
+
+  it("gives the variants in the order of the class", () => {
+    expect([...variantSearch(few)].at(-1)?.found.slice(0, 4)).toEqual(jobsOf(few, 4));
+  });
+});
+
+test("a job carries its exercise, and a variant of it carries none", () => {
+  const { job, ...choices } = exercise();
+  const carried = exerciseOf({ ...job, exercise: choices });
+  expect(jobsOf(carried, 3).map(({ code }) => code)).toEqual(jobsOf(exercise(), 3).map(({ code }) => code));
+  for (const one of jobsOf(carried, 3)) expect(one.job.exercise).toEqual(noExercise());
 });
