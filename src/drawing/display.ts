@@ -58,10 +58,10 @@ export interface ArrowheadItem {
   readonly ref?: Ref;
 }
 
-/** The surface of the sheet, filled: it covers what was drawn before it, and by its tone tells which side it shows. */
+/** A filled surface: of the sheet, which covers what was drawn before it and by its tone tells which side it shows, or of ink. */
 export interface SurfaceItem {
   readonly kind: "surface";
-  readonly side: "inside" | "outside";
+  readonly side: "inside" | "outside" | "ink";
   /** Closed chains of corners; a place inside an even number of them is open. */
   readonly loops: readonly (readonly Vec2[])[];
 }

@@ -11,8 +11,8 @@ export const ARC_TOLERANCE = 0.0005;
 /** Half the width of an arrowhead over its length: about 15 degrees in all. */
 const ARROW_HALF_WIDTH = Math.tan((7.5 * Math.PI) / 180);
 
-/** Grey of the two sides of the sheet; the inside lies in shadow. */
-const TONES = { inside: 0.85, outside: 1 } as const;
+/** Grey of the two sides of the sheet, the inside in shadow; and of ink. */
+const TONES = { inside: 0.85, outside: 1, ink: 0 } as const;
 
 /** A stroked path; "" for one without segments. */
 export function pathOperators({ segments, closed }: Pick<PathItem, "segments" | "closed">): string {

@@ -19,8 +19,8 @@ const HUES: Readonly<Record<Pen["role"], string>> = {
   part: INK, construction: "#4a5a6a", annotation: INK, "in hand": "#d55e00", "true length": "#0072b2", sheet: INK,
 };
 
-/** Tones of the two sides of the sheet, both opaque; the inside lies in shadow. */
-const TONES = { inside: "#d9d9d9", outside: "#ffffff" } as const;
+/** Tones of the two sides of the sheet, both opaque, the inside in shadow; and of ink. */
+const TONES = { inside: "#d9d9d9", outside: "#ffffff", ink: INK } as const;
 
 /** "visible edge" becomes "pen-visible-edge". */
 export function penClass(pen: PenName): string {
@@ -43,7 +43,7 @@ export function inkAttributes(pen: PenName, colour = true): PenAttributes {
   return { class: penClass(pen), fill: colour ? HUES[role] : INK, stroke: "none" };
 }
 
-/** Presentation attributes of the surface that shows this side of the sheet. */
-export function surfaceAttributes(side: "inside" | "outside"): Omit<PenAttributes, "stroke"> & { readonly "fill-rule": "evenodd" } {
+/** Presentation attributes of a filled surface. */
+export function surfaceAttributes(side: keyof typeof TONES): Omit<PenAttributes, "stroke"> & { readonly "fill-rule": "evenodd" } {
   return { class: `surface-${side}`, fill: TONES[side], "fill-rule": "evenodd" };
 }
