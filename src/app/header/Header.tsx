@@ -3,7 +3,7 @@ import { saveJob } from "../files/saveJob";
 import { openPanel } from "../screen/panel";
 import { useRollUpPlace } from "../rollUp/place";
 import { VerbMenu, type Verb } from "../description/VerbMenu";
-import { small, useMedia } from "../screen/useMedia";
+import { close, small, useMedia } from "../screen/useMedia";
 import { beginNew } from "../start/beginNew";
 import { sayNotFetched } from "../store/changing";
 import { useEarlier } from "../store/earlier";
@@ -19,20 +19,23 @@ export function Header() {
   const file = useRef<HTMLInputElement>(null);
   const onBoard = useRollUpPlace((place) => place.onBoard);
   const anyEarlier = useEarlier((earlier) => earlier.slots.length > 0);
+  const isClose = useMedia(close);
   const isSmall = useMedia(small);
   const { verbs } = words;
-  const ofJob: readonly Verb[] = [
+  const often: readonly Verb[] = [
     { label: verbs.new, act: beginNew },
     { label: verbs.open, act: () => file.current?.click() },
     { label: verbs.save, act: () => saveJob(useApp.getState().development.job) },
+  ];
+  const seldom: readonly Verb[] = [
     { label: verbs.examples, act: () => openPanel("examples") },
     ...(anyEarlier ? [{ label: verbs.earlier, act: () => openPanel("earlier") }] : []),
     ...(onBoard ? [] : [{ label: verbs.rollUp, act: () => openPanel("roll-up") }]),
   ];
   const print = { label: verbs.print, act: () => openPanel("print") };
   const settings = { label: verbs.settings, act: () => openPanel("settings") };
-  const inRow = isSmall ? [print] : [...ofJob, print, settings];
-  const inMenu = isSmall ? [...ofJob, settings] : [];
+  const inRow = isSmall ? [print] : isClose ? [...often, print] : [...often, ...seldom, print, settings];
+  const inMenu = isSmall ? [...often, ...seldom, settings] : isClose ? [...seldom, settings] : [];
   return (
     <header className="header">
       <a className="skip" href="#description">
@@ -43,9 +46,9 @@ export function Header() {
         {words.product}
       </h1>
       <TitleField />
+      <HistoryVerbs />
       <PurposeSwitch />
       <nav className="verbs" aria-label={words.verbsLabel}>
-        <HistoryVerbs />
         {inRow.map(({ label, act }) => (
           <button key={label} type="button" className="verb" onClick={act}>
             {label}

@@ -28,14 +28,14 @@ export function HistoryVerbs() {
     return () => window.removeEventListener("keydown", onKeyDown);
   }, []);
   return (
-    <>
+    <div className="history">
       <HistoryVerb word={words.verbs.undo} what={undoes} act={() => act("undo")} />
       <HistoryVerb word={words.verbs.redo} what={redoes} act={() => act("redo")} />
       <span className="unseen" aria-live="polite">
         {/* Set anew each time, so that the same words are said again. */}
         <span key={spoken.count}>{spoken.text}</span>
       </span>
-    </>
+    </div>
   );
 }
 

@@ -15,5 +15,8 @@ export function useMedia(query: string): boolean {
 /** The window has no margin beside the board: description, board and rod stand one under the other. */
 export const narrow = "(max-width: 59.99rem)";
 
-/** A phone: the header has room for a few verbs, the rest stand in a menu. */
+/** The header has no room for every verb: those seldom wanted stand in a menu. */
+export const close = "(max-width: 83.99rem)";
+
+/** A phone: all verbs but one stand in the menu. */
 export const small = "(max-width: 40rem)";
