@@ -38,6 +38,21 @@ for (const [width, height] of [[320, 700], [390, 844], [768, 1024], [1024, 768]]
   });
 }
 
+for (const [width, rows] of [[320, 2], [390, 2], [768, 2], [1024, 1], [1440, 1]] as const) {
+  test(`at ${width} px the header has ${rows === 1 ? "one row" : "two rows"}, with every word of it whole`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 700 });
+    await page.goto("/");
+    const words = await page.locator(".header :is(.verb, .purpose):visible").evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
+    expect(words.length).toBeGreaterThan(6);
+    expect(new Set(words.map(({ y, height }) => Math.round((y + height / 2) / 8))).size).toBe(rows);
+    for (const [i, a] of words.entries()) {
+      expect(a.x).toBeGreaterThanOrEqual(0);
+      expect(a.x + a.width).toBeLessThanOrEqual(width);
+      for (const b of words.slice(i + 1)) expect(overlap(a, b)).toBe(0);
+    }
+  });
+}
+
 test("on a phone the rod stays under the thumb while the description is read", async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await page.goto("/");
