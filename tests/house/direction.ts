@@ -9,11 +9,14 @@ const door = ["core/index", "core"];
 /** Where a package may be imported; everything else is refused. A folder named here covers those below it. */
 const packageHomes: Readonly<Record<string, string>> = {
   valibot: "core/job",
+  fflate: "app/class",
+  papaparse: "app/class",
   pdfkit: "output/pdf",
   react: "app",
   "react-dom": "app",
   zundo: "app",
   zustand: "app",
+  uqr: "app/class",
   vite: "app",
 };
 

@@ -82,15 +82,15 @@ export function* variantSearch(exercise: Exercise): Generator<Search, void> {
   }
 }
 
-/** The job of a code; why not, when the code cannot be read, belongs to another exercise or to no variant of this one. */
+/** The variant of a code, however it was typed; why not, when the code cannot be read, belongs to another exercise or to no variant of this one. */
 export function variantOfCode(exercise: Exercise, code: string):
-  { readonly ok: true; readonly job: Job } | { readonly ok: false; readonly reason: Extract<ReadCode, { ok: false }>["reason"] | "no-such-variant" } {
+  ({ readonly ok: true } & Variant) | { readonly ok: false; readonly reason: Extract<ReadCode, { ok: false }>["reason"] | "no-such-variant" } {
   const read = readCode(exercise, code);
   if (!read.ok) return read;
   if (exerciseFault(exercise)) return { ok: false, reason: "no-such-variant" };
   const all = combinationCount(exercise);
   const found = read.place < all ? variantAt(exercise, read.place, all) : null;
-  return found?.ok ? { ok: true, job: found.job } : { ok: false, reason: "no-such-variant" };
+  return found?.ok ? { ok: true, code: writeCode(exercise, read.place), job: found.job } : { ok: false, reason: "no-such-variant" };
 }
 
 /** What is wrong with the ranges themselves; null when they can be searched. */

@@ -63,7 +63,7 @@ describe("thirty variants", () => {
   });
 
   it("come back from their codes", () => {
-    for (const { code, job } of made) expect(variantOfCode(exercise(), code)).toEqual({ ok: true, job });
+    for (const { code, job } of made) expect(variantOfCode(exercise(), code)).toEqual({ ok: true, code, job });
   });
 
   it("differ with another seed", () => {
@@ -166,7 +166,7 @@ describe("a code", () => {
 
   it("is short, and is read in small letters and without its hyphen", () => {
     expect(code).toMatch(/^[0-9A-HJKMNP-TV-Z]{5}-[0-9A-HJKMNP-TV-Z]{2,4}$/);
-    expect(variantOfCode(exercise(), ` ${code.toLowerCase().replace("-", "")} `)).toEqual({ ok: true, job });
+    expect(variantOfCode(exercise(), ` ${code.toLowerCase().replace("-", "")} `)).toEqual({ ok: true, code, job });
   });
 
   it("does not change with the title, the note or the units", () => {
