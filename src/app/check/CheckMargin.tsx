@@ -5,13 +5,14 @@ import { DrawingFields } from "./DrawingFields";
 import { MarksView } from "./MarksView";
 import { ReadingsTable } from "./ReadingsTable";
 import { bringOver, changeSheet, pieceKey, useSheets } from "./sheets";
-import { useCheck } from "./useCheck";
+import { useCheck, useDiagnosis } from "./useCheck";
 import { VerdictView } from "./VerdictView";
 import "../theme/check.css";
 
 /** A hand-drawn development held against the true one: what was read, the verdict in words, why, and the marks. */
 export function CheckMargin() {
   const check = useCheck();
+  const diagnosis = useDiagnosis(check);
   const { trade } = useFormat();
   const last = useSheets(({ last }) => last);
   const keeps = useSheets(({ keeps }) => keeps);
@@ -21,7 +22,7 @@ export function CheckMargin() {
     <section id="description" className="description check" aria-label={checkWords.label(trade)} tabIndex={-1}>
       <div className="description-page">
         {!keeps && <p className="notice">{words.message.noStorage}</p>}
-        <VerdictView check={check} />
+        <VerdictView check={check} diagnosis={diagnosis} />
         <ReadingsTable check={check} />
         <p className="check-verbs">
           {empty && last !== null && last !== pieceKey(check.job) && (
@@ -36,7 +37,7 @@ export function CheckMargin() {
           )}
         </p>
         <DrawingFields check={check} />
-        <MarksView check={check} />
+        <MarksView check={check} diagnosis={diagnosis} />
       </div>
     </section>
   );

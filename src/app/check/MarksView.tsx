@@ -1,40 +1,61 @@
-import { parseQuantity } from "../../core/index";
+import { useState } from "react";
+import { marks, parseQuantity, type Diagnosis, type ItemMarks, type MarkingItem } from "../../core/index";
+import { SchemeEditor } from "../marking/SchemeEditor";
 import { useFormat } from "../quantity/useFormat";
 import { checkWords } from "../words/check";
-import { marksFor, type Scheme } from "./marksFor";
+import { markingWords } from "../words/marking";
+import { marksByEye } from "./marksByEye";
 import { changeSheet } from "./sheets";
 import { TextField } from "./TextField";
 import type { Check } from "./useCheck";
 
-const kinds = ["girth", "ordinates", "angles"] as const;
-
-/** The teacher's scheme of marks, and what this drawing earns. */
-export function MarksView({ check: { sheet, verdict, places } }: { check: Check }) {
+/** What this drawing earns by the teacher's scheme: what readings decide, and a field for the teacher's eye, which overrules them. */
+export function MarksView({ check, diagnosis }: { check: Check; diagnosis: Diagnosis | null }) {
   const format = useFormat();
-  const read = kinds.map((kind) => parseQuantity(sheet.marks[kind], { units: "mm", kind: "count" }));
-  const full = (k: number) => { const one = read[k]; return one?.ok && one.value >= 0 ? one.value : 0; };
-  const scheme: Scheme = { girth: full(0), ordinates: full(1), angles: full(2) };
-  const marks = verdict && marksFor(verdict, scheme);
+  const { items } = check.job.marking;
+  const [changing, setChanging] = useState(false);
+  const earned = marks(items, { judged: check.verdict?.judged ?? [], diagnosis, eye: marksByEye(check.sheet) });
+  const count = (value: number) => format.figure(value, "count");
   return (
     <fieldset>
       <legend>{checkWords.marks}</legend>
-      {kinds.map((kind, k) => {
-        const one = read[k];
-        if (kind === "angles" && places.angles.length === 0) return null;
-        return (
-          <label key={kind} className="setting">
-            <span>{checkWords.markKinds(format.trade)[kind]}</span>
-            <span className="field">
-              <TextField
-                label={checkWords.marksOf(checkWords.markKinds(format.trade)[kind])} text={sheet.marks[kind]} quantity="count"
-                fault={one && !one.ok && sheet.marks[kind].trim() !== "" ? { kind: "quantity", reason: one.reason } : undefined}
-                change={(text) => changeSheet((now) => ({ ...now, marks: { ...now.marks, [kind]: text } }))}
-              />
-            </span>
-          </label>
-        );
-      })}
-      {marks && marks.of > 0 && <p className="found" role="status">{checkWords.marked(format.figure(marks.sum, "count"), format.figure(marks.of, "count"))}</p>}
+      {earned.items.map((one) => <ItemRow key={one.item.id} one={one} text={check.sheet.marks[one.item.id] ?? ""} />)}
+      {items.length > 0 && (
+        <p className="found" role="status">
+          {checkWords.marked(count(earned.sum), count(earned.of))} {earned.of < earned.full && checkWords.open(count(earned.full - earned.of))}
+        </p>
+      )}
+      <p className="check-verbs">
+        <button type="button" className="verb" aria-expanded={changing} onClick={() => setChanging(!changing)}>
+          {items.length === 0 ? checkWords.setScheme : checkWords.changeScheme}
+        </button>
+      </p>
+      {changing && <SchemeEditor />}
     </fieldset>
   );
+}
+
+function ItemRow({ one: { item, given, read, outside }, text }: { one: ItemMarks; text: string }) {
+  const format = useFormat();
+  const parsed = parseQuantity(text, { units: "mm", kind: "count" });
+  const name = item.text || markingWords.untitled;
+  return (
+    <label className="setting">
+      <span>
+        {name} <span className="marks-of">{markWords(item, format.figure(Math.abs(item.marks), "count"))}</span>
+      </span>
+      <span className="field">
+        <TextField
+          label={checkWords.marksOf(name)} text={text} quantity="count" hint={given === null ? "" : format.figure(given, "count")}
+          fault={parsed.ok || text.trim() === "" ? undefined : { kind: "quantity", reason: parsed.reason }}
+          change={(typed) => changeSheet((now) => ({ ...now, marks: { ...now.marks, [item.id]: typed } }))}
+        />
+      </span>
+      {read > 0 && <span className="unseen">{checkWords.rightOf(read - outside, read)}</span>}
+    </label>
+  );
+}
+
+function markWords({ marks: full }: MarkingItem, size: string): string {
+  return full < 0 ? checkWords.offEach(size) : checkWords.of(size);
 }

@@ -46,10 +46,10 @@ export function ReadingsTable({ check }: { check: Check }) {
           <col span={2} />
           <col className="by" />
         </colgroup>
-        {blocks.map(({ heads, rows }, k) => (
+        {blocks.map(({ title, heads, rows }, k) => (
           <tbody key={k}>
             <tr>
-              <th scope="col">{k === 0 ? checkWords.place : ""}</th>
+              <th scope="col">{title}</th>
               {heads.map((head) => <th key={head} scope="col" colSpan={3 - heads.length}>{head}</th>)}
               <th scope="col" className="off">{k === 0 ? checkWords.off : ""}</th>
             </tr>
@@ -83,6 +83,7 @@ function OffBy({ one }: { one: JudgedReading | undefined }) {
 }
 
 interface Block {
+  readonly title: string;
   readonly heads: readonly string[];
   readonly rows: readonly { readonly name: string; readonly cells: readonly ReadingPlace[]; readonly station: number | null }[];
 }
@@ -90,13 +91,13 @@ interface Block {
 function blocksOf({ places, job }: Check, trade: TradeWords): Block[] {
   const { angles } = places;
   const cutNumber = (cut: string) => job.part.cuts.findIndex(({ id }) => id === cut) + 1;
-  const sizes: Block = { heads: [checkWords.read], rows: [
+  const sizes: Block = { title: checkWords.place, heads: [checkWords.read], rows: [
     { name: checkWords.stretchOut(trade), cells: [{ line: "stretchOut" }], station: null },
     { name: checkWords.spacing, cells: [{ line: "spacing" }], station: null },
     ...angles.map((cut) => ({ name: checkWords.angleOf(cutNumber(cut), angles.length > 1), cells: [{ line: "angle" as const, cut }], station: null })),
   ] };
   return [sizes, ...places.blocks.map(({ lines, rows }) => ({
-    heads: lines.map((line) => checkWords.lines[line]),
+    title: lines[0] === "lower" ? checkWords.opening : "", heads: lines.map((line) => checkWords.heads[line]),
     rows: rows.map(({ label, at, station }) => ({ name: checkWords.station(label, label === "0" && at > 0), cells: lines.map((line) => ({ line, at })), station })),
   }))];
 }

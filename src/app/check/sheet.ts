@@ -1,43 +1,43 @@
+import { CHOICES, type ReadingSheet } from "../../core/index";
+
 // What stands in the fields of a check, as typed: the texts are the truth, so that nothing typed is ever lost.
 
-export interface Sheet {
-  /** "1:2": the scale the drawing was made at. */
-  readonly scale: ScaleName;
-  /** Equal spaces of the drawing; empty: as many as the job has. */
-  readonly count: string;
-  /** Where the drawing's numbering starts, degrees from the front; empty: at the seam. */
-  readonly start: string;
-  /** Which way it runs: as the pattern's, or the other way. */
-  readonly along: "pattern" | "against";
-  /** Allowed: mm on the paper, degrees; how the girth is to be found. */
-  readonly tolerance: string;
-  readonly angle: string;
-  readonly girth: "exact" | "stepped" | "either";
-  /** Full marks for the stretch-out and its spacing, the ordinates, the angles. */
-  readonly marks: { readonly girth: string; readonly ordinates: string; readonly angles: string };
+export interface Sheet extends Pick<ReadingSheet, "scale" | "count" | "start" | "along"> {
   /** What was read, by the key of its place. */
   readonly readings: Readonly<Record<string, string>>;
+  /** What the teacher's eye gives, by the id of the item of the scheme. */
+  readonly marks: Readonly<Record<string, string>>;
 }
 
-/** Scales of drawings: mm on the paper for one mm (ISO 5455, from memory). */
-export const SCALES = { "1:1": 1, "1:2": 0.5, "1:5": 0.2, "1:10": 0.1, "2:1": 2, "5:1": 5 } as const;
+/** Scales of drawings: mm on the paper for one mm. */
+export const SCALES = { "1:1": 1, "1:2": 0.5, "1:5": 0.2, "1:10": 0.1, "2:1": 2, "5:1": 5 } as const satisfies Record<Sheet["scale"], number>;
 
-export type ScaleName = keyof typeof SCALES;
+export const emptySheet: Sheet = { scale: CHOICES.drawnScale.default, count: "", start: "", along: CHOICES.along.default, readings: {}, marks: {} };
 
-export const emptySheet: Sheet = {
-  scale: "1:1", count: "", start: "", along: "pattern", tolerance: "1 mm", angle: "1", girth: "exact",
-  marks: { girth: "2", ordinates: "6", angles: "2" }, readings: {},
-};
+/** Whether anything was read or given. */
+export function isEmpty({ readings, marks }: Sheet): boolean {
+  return [...Object.values(readings), ...Object.values(marks)].every((text) => text.trim() === "");
+}
+
+/** The sheet as a job file keeps it. */
+export function savedSheet({ readings, marks, ...drawing }: Sheet): ReadingSheet {
+  const list = (texts: Readonly<Record<string, string>>) => Object.entries(texts).flatMap(([at, text]) => (text.trim() === "" ? [] : [{ at, text }]));
+  return { ...drawing, values: list(readings), marks: list(marks) };
+}
+
+/** The sheet of a job file. */
+export function openedSheet({ values, marks, ...drawing }: ReadingSheet): Sheet {
+  const table = (list: ReadingSheet["values"]) => Object.fromEntries(list.map(({ at, text }) => [at, text]));
+  return { ...drawing, readings: table(values), marks: table(marks) };
+}
 
 /** A sheet from what the browser kept; null for anything else. */
 export function keptSheet(data: unknown): Sheet | null {
   if (typeof data !== "object" || data === null) return null;
-  const { scale, count, start, along, tolerance, angle, girth, marks, readings } = data as Partial<Record<keyof Sheet, unknown>>;
-  const texts = [count, start, tolerance, angle];
-  if (!(typeof scale === "string" && scale in SCALES) || !texts.every((text) => typeof text === "string")) return null;
-  if ((along !== "pattern" && along !== "against") || (girth !== "exact" && girth !== "stepped" && girth !== "either")) return null;
-  if (!areTexts(readings) || !areTexts(marks) || !("girth" in marks && "ordinates" in marks && "angles" in marks)) return null;
-  return data as Sheet;
+  const { scale, count, start, along, readings, marks } = data as Partial<Record<keyof Sheet, unknown>>;
+  if (!CHOICES.drawnScale.of.some((one) => one === scale) || !CHOICES.along.of.some((one) => one === along)) return null;
+  if (typeof count !== "string" || typeof start !== "string" || !areTexts(readings) || !areTexts(marks)) return null;
+  return { scale: scale as Sheet["scale"], count, start, along: along as Sheet["along"], readings, marks };
 }
 
 function areTexts(data: unknown): data is Record<string, string> {

@@ -7,28 +7,50 @@ import { type Sheet, emptySheet, keptSheet } from "./sheet";
 // sheet; the one before stays kept and can be brought over.
 
 const place = "flatwright.readings";
-/** Sheets kept; the ones not touched longest go first. */
-const most = 40;
+/** Sheets kept, those of a large class among them; the ones not touched longest go first. */
+const most = 1200;
 
 interface Sheets {
-  /** By piece, the one last touched last. */
+  /** By piece or student, the one last touched last. */
   readonly all: Readonly<Record<string, Sheet>>;
   /** The piece whose sheet was touched last. */
   readonly last: string | null;
   /** Whether the browser takes them. */
   readonly keeps: boolean;
+  /** The student whose sheet is in hand, while their piece is on the board. */
+  readonly student: Student | null;
 }
 
-export const useSheets = create<Sheets>()(() => ({ ...keptSheets(), keeps: true }));
+export interface Student {
+  readonly id: string;
+  /** The key of their piece. */
+  readonly piece: string;
+}
+
+export const useSheets = create<Sheets>()(() => ({ ...keptSheets(), keeps: true, student: null }));
 
 /** What a sheet belongs to: the part and its numbering, not its title or how it is shown. */
 export function pieceKey({ part, development, fabrication: { purpose, surface, kFactor, paper } }: Job): string {
   return JSON.stringify([part, development, purpose, surface, kFactor, paper]);
 }
 
-/** Changes the sheet of the job on the board, and keeps it. */
+/** The key of the sheet in hand: the student's, when their piece is on the board, else the piece's. */
+export function sheetKey(job: Job, student: Student | null): string {
+  const piece = pieceKey(job);
+  return student?.piece === piece ? studentKey(student.id) : piece;
+}
+
+export function studentKey(id: string): string {
+  return `student ${id}`;
+}
+
+/** Changes the sheet in hand, and keeps it. */
 export function changeSheet(change: (sheet: Sheet) => Sheet): void {
-  const key = pieceKey(useApp.getState().development.job);
+  putSheet(sheetKey(useApp.getState().development.job, useSheets.getState().student), change);
+}
+
+/** Changes the sheet with this key, and keeps it. */
+export function putSheet(key: string, change: (sheet: Sheet) => Sheet): void {
   const { [key]: now = emptySheet, ...others } = useSheets.getState().all;
   const all = Object.fromEntries([...Object.entries(others).slice(1 - most), [key, change(now)]]);
   useSheets.setState({ all, last: key, keeps: keep(all) });

@@ -14,7 +14,7 @@ export interface TypedReadings {
 
 const COUNT = { min: 4, max: 360 };
 
-/** The readings of a sheet for the piece of a job; `field` keys: those of places, and "count", "start", "tolerance", "angle". */
+/** The readings of a sheet for the piece of a job; `field` keys: those of places, and "count", "start". */
 export function typedReadings(job: Job, piece: Piece, sheet: Sheet): TypedReadings {
   const faults: Record<string, Fault> = {};
   const number = (key: string, text: string, kind: "length" | "angle" | "count", otherwise: number, allowed?: (value: number) => Fault | null): number => {
@@ -34,11 +34,10 @@ export function typedReadings(job: Job, piece: Piece, sheet: Sheet): TypedReadin
     const value = number(key, sheet.readings[key] ?? "", place.line === "angle" ? "angle" : "length", NaN);
     return Number.isNaN(value) ? [] : [{ ...place, value }];
   });
-  const positive = (max: number) => (value: number): Fault | null => (value > 0 && value <= max ? null : outOf("too-small", value, 0, max));
   return {
     places, faults,
     readings: { scale: SCALES[sheet.scale], count, start: Number.isNaN(start) ? seam : radians(start), towards: sheet.along === "pattern" ? towards : (-towards as 1 | -1), values },
-    rule: { tolerance: number("tolerance", sheet.tolerance, "length", 1, positive(100)), angle: number("angle", sheet.angle, "angle", 1, positive(45)), girth: sheet.girth },
+    rule: job.marking,
   };
 }
 
@@ -55,6 +54,6 @@ function countFault(value: number): Fault | null {
   return value >= COUNT.min && value <= COUNT.max ? null : outOf(value < COUNT.min ? "too-small" : "too-large", value, COUNT.min, COUNT.max, "development.stations");
 }
 
-function outOf(code: "too-small" | "too-large", value: number, min: number, max: number, field = ""): Fault {
+function outOf(code: "too-small" | "too-large", value: number, min: number, max: number, field: string): Fault {
   return { kind: "problem", problem: { code, field, value, min, max } };
 }

@@ -1,9 +1,11 @@
 import { useEffect, useMemo, useState } from "react";
-import { diagnose, verdict, type Diagnosis, type Job, type Piece, type Verdict } from "../../core/index";
+import { verdict, type Diagnosis, type Job, type Piece, type Verdict } from "../../core/index";
+import { sayNotFetched } from "../store/changing";
 import { selectJob, selectPiece } from "../store/select";
 import { useApp } from "../store/store";
+import { createDiagnoser, type DiagnosisAsked } from "./diagnoser";
 import { emptySheet, type Sheet } from "./sheet";
-import { pieceKey, useSheets } from "./sheets";
+import { sheetKey, useSheets } from "./sheets";
 import { typedReadings, type TypedReadings } from "./typedReadings";
 
 export interface Check extends TypedReadings {
@@ -21,23 +23,44 @@ const rest = 250;
 export function useCheck(): Check | null {
   const job = useApp(selectJob);
   const piece = useApp(selectPiece);
-  const key = useMemo(() => pieceKey(job), [job]);
+  const student = useSheets((sheets) => sheets.student);
+  const key = useMemo(() => sheetKey(job, student), [job, student]);
   const sheet = useSheets(({ all }) => all[key] ?? emptySheet);
   return useMemo(() => {
-    if (!piece) return null;
-    const typed = typedReadings(job, piece, sheet);
-    return { job, piece, sheet, ...typed, verdict: typed.readings.values.length > 0 ? verdict(job, typed.readings, typed.rule) : null };
+    return piece ? checkOf(job, piece, sheet) : null;
   }, [job, piece, sheet]);
 }
 
+/** A sheet held against the true piece. */
+export function checkOf(job: Job, piece: Piece, sheet: Sheet): Check {
+  const typed = typedReadings(job, piece, sheet);
+  return { job, piece, sheet, ...typed, verdict: typed.readings.values.length > 0 ? verdict(job, typed.readings, typed.rule) : null };
+}
+
 /** What was probably done; null until it is known. */
-export function useDiagnosis({ job, readings, rule, verdict: judged }: Check): Diagnosis | null {
+export function useDiagnosis(check: Check | null): Diagnosis | null {
   const [known, setKnown] = useState<{ readonly of: unknown; readonly diagnosis: Diagnosis } | null>(null);
+  const [diagnoser] = useState(createDiagnoser);
   useEffect(() => {
-    if (!judged) return;
-    const stepped = rule.girth === "stepped" || (rule.girth === "either" && judged.girth === "stepped");
-    const timer = setTimeout(() => setKnown({ of: readings, diagnosis: diagnose(job, readings, { tolerance: rule.tolerance, stepped }) }), rest);
-    return () => clearTimeout(timer);
-  }, [job, readings, rule, judged]);
-  return known?.of === readings ? known.diagnosis : null;
+    if (!check?.verdict) return;
+    let over = false;
+    const timer = setTimeout(() => {
+      diagnoser.ask(diagnosisAsked(check, check.verdict)).then(
+        (diagnosis) => !over && setKnown({ of: check, diagnosis }),
+        sayNotFetched,
+      );
+    }, rest);
+    return () => {
+      over = true;
+      clearTimeout(timer);
+      diagnoser.stop();
+    };
+  }, [check, diagnoser]);
+  return known?.of === check ? known.diagnosis : null;
+}
+
+/** What is to be explained; the girth stepped off with chords where the rule allows it and it was found so. */
+export function diagnosisAsked({ job, readings, rule }: Pick<Check, "job" | "readings" | "rule">, judged: Verdict | null): DiagnosisAsked {
+  const stepped = rule.girth === "stepped" || (rule.girth === "either" && judged?.girth === "stepped");
+  return { job, readings, allowed: { tolerance: rule.tolerance, stepped } };
 }

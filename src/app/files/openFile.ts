@@ -1,4 +1,5 @@
 import { LIMITS, readJobText, type Problem } from "../../core/index";
+import { takeReadings } from "../check/withReadings";
 import type { Fault } from "../store/attempt";
 import { replaceJob } from "../store/changes";
 import { say, useApp } from "../store/store";
@@ -23,7 +24,10 @@ async function faultOf(file: File): Promise<Fault | null> {
   }
   const read = readJobText(text);
   if (!read.ok) return problem(read.problems[0] ?? { code: "not-a-job", field: "" });
-  if (replaceJob(read.job, words.done(words.verbs.open, file.name))) return null;
+  if (replaceJob({ ...read.job, readings: null }, words.done(words.verbs.open, file.name))) {
+    takeReadings(read.job);
+    return null;
+  }
   const { message } = useApp.getState();
   return message?.kind === "refused" ? message.fault : { kind: "failed" };
 }

@@ -25,7 +25,7 @@ export function Header() {
   const often: readonly Verb[] = [
     { label: verbs.new, act: beginNew },
     { label: verbs.open, act: () => file.current?.click() },
-    { label: verbs.save, act: () => saveJob(useApp.getState().development.job) },
+    { label: verbs.save, act: () => void saveJob(useApp.getState().development.job) },
   ];
   const seldom: readonly Verb[] = [
     { label: verbs.examples, act: () => openPanel("examples") },

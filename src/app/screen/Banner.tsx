@@ -23,7 +23,7 @@ export function Banner() {
             </button>
           )}
           {message.kind === "no-storage" && (
-            <button type="button" className="verb" onClick={() => saveJob(useApp.getState().development.job)}>
+            <button type="button" className="verb" onClick={() => void saveJob(useApp.getState().development.job)}>
               {words.message.saveToFile}
             </button>
           )}

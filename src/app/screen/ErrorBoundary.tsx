@@ -19,7 +19,7 @@ export class ErrorBoundary extends Component<{ children: ReactNode }, { broken: 
       <main className="broken" role="alert">
         <h1>{broken.title}</h1>
         <p>{broken.text}</p>
-        <button type="button" className="verb" onClick={() => saveJob(useApp.getState().development.job)}>
+        <button type="button" className="verb" onClick={() => void saveJob(useApp.getState().development.job)}>
           {broken.save}
         </button>
         <button type="button" className="verb" onClick={() => location.reload()}>

@@ -15,7 +15,7 @@ const tops = () => useApp.getState().development.pieces[0]!.stations.map(({ top 
 beforeEach(() => {
   localStorage.clear();
   useSettings.setState({ comma: false, denominator: 0 });
-  useSheets.setState({ all: {}, last: null, keeps: true });
+  useSheets.setState({ all: {}, last: null, keeps: true, student: null });
   replaceJob(pipeWith([slant]));
   render(<CheckMargin />);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { emptySheet, keptSheet, type Sheet } from "../../../src/app/check/sheet";
+import { emptySheet, keptSheet, openedSheet, savedSheet, type Sheet } from "../../../src/app/check/sheet";
 import { typedReadings } from "../../../src/app/check/typedReadings";
 import type { Job } from "../../../src/core/index";
 import { developed, hole, pipeWith, slant } from "../pipe";
@@ -26,10 +26,11 @@ test("a text that is no number is a fault at its field and leaves the others", (
   expect(readings.values).toEqual([{ line: "top", at: 1, value: 160 }]);
 });
 
-test("what is allowed and how many spaces there are is held within reason", () => {
-  const { faults, rule, readings } = typed({ count: "3", tolerance: "0", angle: "90" });
-  expect(Object.keys(faults)).toEqual(["count", "tolerance", "angle"]);
-  expect(rule).toEqual({ tolerance: 1, angle: 1, girth: "exact" });
+test("how many spaces there are is held within reason; what is allowed is the job's", () => {
+  const job = pipeWith([slant]);
+  const { faults, rule, readings } = typed({ count: "3" }, { ...job, marking: { ...job.marking, tolerance: 2, girth: "either" } });
+  expect(Object.keys(faults)).toEqual(["count"]);
+  expect(rule).toMatchObject({ tolerance: 2, angle: 1, girth: "either" });
   expect(readings.count).toBe(16);
 });
 
@@ -46,7 +47,12 @@ test("another count, start and direction number the drawing anew", () => {
   expect(readings.towards).toBe(-typed({}).readings.towards);
 });
 
+test("a sheet goes into a job file and comes back from it, without its empty fields", () => {
+  const sheet: Sheet = { ...emptySheet, scale: "1:2", readings: { stretchOut: "141,5", "top 0": "" }, marks: { views: "3" } };
+  expect(openedSheet(savedSheet(sheet))).toEqual({ ...sheet, readings: { stretchOut: "141,5" } });
+});
+
 test("a sheet that the browser kept is taken up, anything else is not", () => {
   expect(keptSheet(JSON.parse(JSON.stringify(emptySheet)))).toEqual(emptySheet);
-  for (const bad of [null, 3, {}, { ...emptySheet, scale: "1:3" }, { ...emptySheet, readings: { a: 1 } }, { ...emptySheet, girth: "?" }]) expect(keptSheet(bad)).toBeNull();
+  for (const bad of [null, 3, {}, { ...emptySheet, scale: "1:3" }, { ...emptySheet, readings: { a: 1 } }, { ...emptySheet, along: "?" }, { ...emptySheet, marks: { a: null } }]) expect(keptSheet(bad)).toBeNull();
 });

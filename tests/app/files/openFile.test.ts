@@ -1,6 +1,9 @@
 // @vitest-environment jsdom
 import { beforeEach, expect, test } from "vitest";
 import { writeJobText } from "../../../src/core/index";
+import { emptySheet } from "../../../src/app/check/sheet";
+import { pieceKey, useSheets } from "../../../src/app/check/sheets";
+import { withReadings } from "../../../src/app/check/withReadings";
 import { openFile } from "../../../src/app/files/openFile";
 import { replaceJob } from "../../../src/app/store/changes";
 import { say, useApp } from "../../../src/app/store/store";
@@ -23,6 +26,15 @@ test("openFile puts the job of the file on the board and sets the former one asi
   await openFile(file(writeJobText({ ...before, title: "Another" })));
   expect(useApp.getState().development.job.title).toBe("Another");
   expect(useApp.getState().message).toEqual({ kind: "set-aside", job: before });
+});
+
+test("openFile puts the readings of the file in the fields of its piece, and saving takes them along again", async () => {
+  const readings = { scale: "1:2", count: "", start: "", along: "pattern", values: [{ at: "top 0", text: "78,5" }], marks: [{ at: "views", text: "3" }] } as const;
+  const job = { ...before, title: "Read", readings: { ...readings, values: [...readings.values], marks: [...readings.marks] } };
+  await openFile(file(writeJobText(job)));
+  expect(useApp.getState().development.job.readings).toBeNull();
+  expect(useSheets.getState().all[pieceKey(before)]).toEqual({ ...emptySheet, scale: "1:2", readings: { "top 0": "78,5" }, marks: { views: "3" } });
+  expect(withReadings(useApp.getState().development.job)).toEqual(job);
 });
 
 test.each([

@@ -1,0 +1,48 @@
+import { capital, type TradeWords } from "../../drawing/tradeWords";
+
+// The words of the scheme of marks: what is allowed, its items, the ready ones to start from.
+
+export const markingWords = {
+  title: "Scheme of marks",
+  untitled: "an item without words",
+  allowed: { lengths: "Lengths may be off by ±", angles: "on the paper, angles by ±", girth: ({ girth }: TradeWords) => `. The ${girth} is found by` },
+  fields: {
+    tolerance: "What lengths may be off by",
+    angle: "What angles may be off by, degrees",
+    girth: ({ girth }: TradeWords) => `How the ${girth} is to be found`,
+    text: "What the marks are for",
+    marks: (name: string) => `Marks: ${name}`,
+    sign: (name: string) => `Given or taken off: ${name}`,
+    by: (name: string) => `What decides: ${name}`,
+  },
+  girthRules: { exact: "π × diameter", stepped: "chord steps", either: "either" },
+  signs: { given: "given", off: "off for each fault" },
+  decided: "by",
+  deciders: ({ girth }: TradeWords) => ({ eye: "the teacher’s eye", girth: `${girth} and space read`, ordinates: "the ordinates read", angles: "the angles read", seam: "the place of the seam" }),
+  start: "Start from",
+  startInstead: "Start again from",
+  ready: { readings: "the readings alone, 10 marks", fifteen: "a whole sheet, 15 marks", takenOff: "20 marks, faults taken off" },
+  add: "Add an item",
+  remove: (name: string) => `Remove: ${name}`,
+  removeWord: "Remove",
+  up: "Up",
+  upOf: (name: string) => `Up: ${name}`,
+  none: "No marks are given yet.",
+  total: (full: string) => `${full} marks in all.`,
+  items: ({ girth, threeViews, pattern }: TradeWords) => ({
+    girth: `${capital(girth)} and spacing`,
+    ordinates: "Ordinates",
+    angles: "Angle of the cut",
+    views: `${capital(threeViews)} of the piece`,
+    plane: "Cut drawn at its angle, in its place",
+    points: "Points of the cut marked and numbered in the views",
+    plain: `Uncut ${pattern}: length, spaces, height`,
+    carried: "Points of the cut carried over",
+    finished: "Curve, openings and ends, bold over faint construction",
+    neatness: "Dimensions, lettering, neatness",
+    whole: "The whole sheet",
+    seam: "Seam on the wrong line",
+    lengths: "Ordinate out of what is allowed",
+    hidden: "Hidden edge missing",
+  }),
+} as const;
