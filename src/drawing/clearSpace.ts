@@ -1,12 +1,16 @@
 // Where is the paper still free for a figure? Lines as short straight pieces, figures as boxes.
 
 import { type Vec2, flattenSegments } from "../core/index";
-import { type Box, boxesOverlap, growBox } from "./box";
+import { type Box, boxOfPoints, boxesOverlap, growBox } from "./box";
+import { type CellGrid, cellGrid } from "./cellGrid";
 import type { Item } from "./display";
 import { boundsOfItem } from "./bounds";
 
 /** Distance of the straight pieces from their curve, sheet mm. */
 const COARSE = 0.1;
+
+/** From so many straight pieces on they are looked up by their place. */
+const MANY = 200;
 
 export interface ClearSpace {
   /** Takes the room of items that have been drawn. */
@@ -21,17 +25,25 @@ export interface ClearSpace {
 export function clearSpace(margin: number): ClearSpace {
   const lines: Straight[] = [];
   const boxes: Box[] = [];
+  let grid: CellGrid<Straight> | null = null;
   const take = (items: readonly Item[]): void => {
     for (const item of items) {
       if (item.kind === "text" || item.kind === "arrowhead") boxes.push(boundsOfItem(item));
-      else lines.push(...piecesOf(item));
+      else for (const piece of piecesOf(item)) {
+        lines.push(piece);
+        grid?.add(piece, boxOfPiece(piece));
+      }
     }
   };
   const meetsFigures = (items: readonly Item[]): boolean =>
     items.flatMap(piecesOf).some(({ from, to }) => boxes.some((box) => crosses(box, from, to)));
   const isFree = (box: Box): boolean => {
     const wide = growBox(box, margin);
-    return !boxes.some((other) => boxesOverlap(wide, other)) && !lines.some(({ from, to }) => crosses(wide, from, to));
+    if (boxes.some((other) => boxesOverlap(wide, other))) return false;
+    const meets = ({ from, to }: Straight) => crosses(wide, from, to);
+    if (lines.length < MANY) return !lines.some(meets);
+    grid ??= gridOf(lines);
+    return !grid.some(wide, meets);
   };
   return { take, isFree, meetsFigures };
 }
@@ -39,6 +51,16 @@ export function clearSpace(margin: number): ClearSpace {
 interface Straight {
   readonly from: Vec2;
   readonly to: Vec2;
+}
+
+function gridOf(lines: readonly Straight[]): CellGrid<Straight> {
+  const grid = cellGrid<Straight>(boxOfPoints(lines.flatMap(({ from, to }) => [from, to])));
+  for (const piece of lines) grid.add(piece, boxOfPiece(piece));
+  return grid;
+}
+
+function boxOfPiece({ from, to }: Straight): Box {
+  return { left: Math.min(from.x, to.x), right: Math.max(from.x, to.x), bottom: Math.min(from.y, to.y), top: Math.max(from.y, to.y) };
 }
 
 function piecesOf(item: Item): Straight[] {

@@ -1,6 +1,8 @@
 // Prick points, match marks and the two arrows.
 
 import type { Mark, Vec2 } from "../../core/index";
+import { boxOfPoints, growBox } from "../box";
+import { cellGrid } from "../cellGrid";
 import type { Item } from "../display";
 import { LETTERING } from "../lettering";
 import { polygon, stroke } from "../strokes";
@@ -17,11 +19,14 @@ const SAME = 0.05;
 
 /** A circle round every place to be pricked through, once. */
 export function prickItems(marks: readonly Mark[]): Item[] {
-  const places: Vec2[] = [];
-  for (const mark of marks) {
-    if (mark.kind === "prick" && !places.some(({ x, y }) => Math.hypot(x - mark.at.x, y - mark.at.y) < SAME)) places.push(mark.at);
-  }
-  return places.map((centre) => ({ kind: "circle", pen: "prick point", centre, radius: PRICK }));
+  const all = marks.flatMap((mark) => (mark.kind === "prick" ? [mark.at] : []));
+  const drawn = cellGrid<Vec2>(boxOfPoints(all));
+  return all.flatMap((centre): Item[] => {
+    const near = growBox(boxOfPoints([centre]), SAME);
+    if (drawn.some(near, ({ x, y }) => Math.hypot(x - centre.x, y - centre.y) < SAME)) return [];
+    drawn.add(centre, boxOfPoints([centre]));
+    return [{ kind: "circle", pen: "prick point", centre, radius: PRICK }];
+  });
 }
 
 /** A triangle on the sheet with its point at the edge that meets another; half of it where the other half would lie off the sheet. */

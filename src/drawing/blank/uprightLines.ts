@@ -25,8 +25,10 @@ export function quarterItems({ marks, ...piece }: FabricatedPiece): PathItem[] {
 export function tickItems(piece: FabricatedPiece): PathItem[] {
   const drawn = uprightOf(piece, true);
   const ticks = piece.marks.filter((mark): mark is Tick => mark.kind === "tick");
+  const alike = new Map<string, Tick[]>();
+  for (const tick of ticks) alike.set(tick.label, [...(alike.get(tick.label) ?? []), tick]);
   return ticks.flatMap((tick) => {
-    const facing = ticks.find(({ end, at }) => end !== tick.end && Math.abs(at.x - tick.at.x) < SAME);
+    const facing = (alike.get(tick.label) ?? []).find(({ end, at }) => end !== tick.end && Math.abs(at.x - tick.at.x) < SAME);
     const line = tickLine(tick, Math.min(TICK, facing ? Math.abs(facing.at.y - tick.at.y) / 3 : TICK));
     return drawn.some((other) => covers(other, line)) ? [] : [stroke("station tick", line.from, line.to)];
   });
