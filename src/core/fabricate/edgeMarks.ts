@@ -7,8 +7,9 @@ import { pathLength } from "../geometry/path";
 import { type Segment, segmentLength, segmentPoint } from "../geometry/segment";
 import { type Vec2, distance } from "../geometry/vector";
 import type { FabricationChoices } from "../job/fabricationChoices";
+import type { Allowance } from "./allowance";
 import type { Strip } from "./contour";
-import { type Mark, lineBetween } from "./mark";
+import { type Mark, foldMarks, lineBetween } from "./mark";
 import { notchedStrip } from "./notchedStrip";
 
 /** Slits whose outer end is nearer to another place of the edge by more than this (mm) would leave the flange. */
@@ -17,7 +18,8 @@ const SLIT_SLACK = 0.05;
 /** The marks of one strip, parallels within `tolerance` mm. */
 export function stripMarks({ allowance, run, outer }: Strip, edges: FabricationChoices["edges"], tolerance: number): Mark[] {
   const { place, kind, width } = allowance;
-  if (kind === "lap" || kind === "grooved") return [{ kind: "seam", place, path: run.segments }];
+  if (kind === "lap" || (kind === "grooved" && !foldsOnNet(allowance))) return [{ kind: "seam", place, path: run.segments }];
+  if (kind === "grooved") return [];
   const folds: (readonly Segment[])[] = [run.segments];
   if (kind === "double-hem") {
     const second = notchedStrip(run.segments, width / 2, tolerance);
@@ -25,12 +27,12 @@ export function stripMarks({ allowance, run, outer }: Strip, edges: FabricationC
   }
   const finish = place === "top" || place === "bottom" ? edges[place] : null;
   const slits = finish?.kind === "flange" && finish.slits > 0 ? slitMarks(run.segments, outer, width, finish.slits) : [];
-  return [...folds.flatMap((path): Mark[] => [{ kind: "fold", place, path }, ...pricks(path)]), ...slits];
+  return [...folds.flatMap((path) => foldMarks(place, path)), ...slits];
 }
 
-function pricks(path: readonly Segment[]): Mark[] {
-  const [first, last] = [path[0], path.at(-1)];
-  return first && last ? [first.from, last.to].map((at) => ({ kind: "prick", on: "fold", at })) : [];
+/** Whether a grooved seam's own bend line lies on the net edge: one width is added here. */
+function foldsOnNet({ parts }: Allowance): boolean {
+  return parts.every(({ factor }) => Math.abs(factor - 1) < 1e-9);
 }
 
 /** Slits square to the edge at equal spaces of at most `pitch` mm, none in the notches. */

@@ -1,24 +1,16 @@
 // Marks that stand on elements: quarter lines, station ticks, prick points of the rolled elements.
 
 import { TURN, wrapTurn } from "../numeric/angle";
-import { keptAt } from "../part/pieceElement";
 import type { Piece } from "../part/pipePiece";
-import type { Vec2 } from "../geometry/vector";
-import { type Direction, type Mark, lineBetween } from "./mark";
+import { type Direction, type Mark, lineBetween, prick } from "./mark";
+import { type Layout, sheetElement } from "./sheetElement";
 
 const QUARTERS: readonly (readonly [Direction, number])[] = [["front", 0], ["right", TURN / 4], ["back", TURN / 2], ["left", (3 * TURN) / 4]];
-
-/** Where elements lie on the finished pattern: the root gap taken off, mirrored for the opposite hand. */
-export interface Layout {
-  /** mm taken off each edge of the seam. */
-  readonly setBack: number;
-  readonly opposite: boolean;
-}
 
 /** Quarter lines with the prick points at their ends; at the seam one for each of its edges. */
 export function quarterMarks(piece: Piece, layout: Layout): Mark[] {
   return QUARTERS.flatMap(([direction, theta]) => placesOf(piece, theta).flatMap((girth) => {
-    const { x, stretches } = elementAt(piece, layout, girth);
+    const { x, stretches } = sheetElement(piece, layout, girth);
     return stretches.flatMap(({ from, to }): Mark[] => {
       const line = lineBetween({ x, y: from }, { x, y: to });
       return [{ kind: "quarter", direction, line }, prick("quarter", line.from), prick("quarter", line.to)];
@@ -29,7 +21,7 @@ export function quarterMarks(piece: Piece, layout: Layout): Mark[] {
 /** Match marks where the quarter lines meet the ends: "top-front" of this piece meets "top-front" of its mate. */
 export function endMatchMarks(piece: Piece, layout: Layout): Mark[] {
   return QUARTERS.flatMap(([direction, theta]) => placesOf(piece, theta).flatMap((girth): Mark[] => {
-    const { x, stretches } = elementAt(piece, layout, girth);
+    const { x, stretches } = sheetElement(piece, layout, girth);
     const [first, last] = [stretches[0], stretches.at(-1)];
     if (!first || !last) return [];
     return [
@@ -42,7 +34,7 @@ export function endMatchMarks(piece: Piece, layout: Layout): Mark[] {
 /** A tick at each end of every station's element; for a blank also the prick points it is rolled along. */
 export function stationMarks(piece: Piece, layout: Layout, rolled: boolean): Mark[] {
   return piece.stations.flatMap(({ label, girth }): Mark[] => {
-    const { x, stretches } = elementAt(piece, layout, girth);
+    const { x, stretches } = sheetElement(piece, layout, girth);
     const [first, last] = [stretches[0], stretches.at(-1)];
     if (!first || !last) return [];
     const [bottom, top] = [{ x, y: first.from }, { x, y: last.to }];
@@ -54,23 +46,9 @@ export function stationMarks(piece: Piece, layout: Layout, rolled: boolean): Mar
   });
 }
 
-function prick(on: "quarter" | "fold" | "roll", at: Vec2): Mark {
-  return { kind: "prick", on, at };
-}
-
 /** Girth positions of the element at θ: two at the seam. */
 function placesOf({ form, pattern: { seam, towards, girth } }: Piece, theta: number): number[] {
   const place = form.radius * wrapTurn(towards * (theta - seam));
   const atSeam = Math.min(place, girth - place) < 1e-9 * girth;
   return atSeam ? [0, girth] : [place];
-}
-
-/** The element at a girth position: its x on the finished pattern and its kept stretches, at the seam those of the sheet's own edge. */
-function elementAt({ form, pattern, ...piece }: Piece, { setBack, opposite }: Layout, girth: number) {
-  const place = Math.max(setBack, Math.min(pattern.girth - setBack, girth));
-  const theta = pattern.seam + (pattern.towards * place) / form.radius;
-  const { before, after } = keptAt({ form, pattern, ...piece }, theta);
-  const first = place < pattern.girth / 2;
-  const stretches = first === pattern.towards > 0 ? after : before;
-  return { x: opposite ? pattern.girth - place : place, stretches };
 }

@@ -10,10 +10,12 @@ import { type Allowance, allowancesOf } from "./allowance";
 import { type Blank, blankOf } from "./blank";
 import { type Contour, type Refusal, contoursOf } from "./contour";
 import { stripMarks } from "./edgeMarks";
-import { type Layout, endMatchMarks, quarterMarks, stationMarks } from "./elementMarks";
+import { endMatchMarks, quarterMarks, stationMarks } from "./elementMarks";
 import type { Mark } from "./mark";
 import { withoutSpecks } from "./place";
 import { withRootGap } from "./rootGap";
+import { seamFolds } from "./seamFolds";
+import type { Layout } from "./sheetElement";
 import { arrowMarks, seamMatchMarks } from "./sheetMarks";
 import { type StationHeights, stationHeights } from "./stationHeights";
 
@@ -55,9 +57,11 @@ export function fabricatedPiece(piece: Piece, { part, fabrication }: Job, tolera
   const { contours, strips, refusals } = contoursOf(net, asked, girth, part.cuts, tolerance);
   const layout: Layout = { setBack: gapped.ok ? gap / 2 : 0, opposite };
   const rolled = purpose === "blank";
+  const seamLeft = refusals.some(({ place }) => place === "seam-start" || place === "seam-end");
   const marks = [
     ...quarterMarks(piece, layout), ...stationMarks(piece, layout, rolled), ...endMatchMarks(piece, layout), ...seamMatchMarks(net, girth),
-    ...strips.flatMap((strip) => stripMarks(strip, edges, tolerance)), ...arrowMarks(piece, layout, rolled),
+    ...strips.flatMap((strip) => stripMarks(strip, edges, tolerance)), ...(seamLeft ? [] : seamFolds(piece, net, layout, seam, part.cuts, tolerance)),
+    ...arrowMarks(piece, layout, rolled),
   ];
   const slits = pathLength(marks.flatMap((mark) => (mark.kind === "slit" ? [mark.line] : [])));
   const blank = blankOf(contours.map(({ segments }) => segments), net.map(({ segments }) => segments), slits, { ...fabrication, thickness: rolled ? form.thickness : 0 });

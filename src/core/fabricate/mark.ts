@@ -31,3 +31,14 @@ export type Mark =
 export function lineBetween(from: Vec2, to: Vec2): Line {
   return { kind: "line", from, to };
 }
+
+/** A place to be pricked through. */
+export function prick(on: "quarter" | "fold" | "roll", at: Vec2): Mark {
+  return { kind: "prick", on, at };
+}
+
+/** A bend line, pricked at its ends. */
+export function foldMarks(place: AllowancePlace, path: readonly Segment[]): Mark[] {
+  const [first, last] = [path[0], path.at(-1)];
+  return first && last ? [{ kind: "fold", place, path }, prick("fold", first.from), prick("fold", last.to)] : [];
+}

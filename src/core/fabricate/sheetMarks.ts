@@ -5,8 +5,8 @@ import { NOISE } from "../numeric/tolerance";
 import { elementAt } from "../part/pieceElement";
 import type { Piece } from "../part/pipePiece";
 import type { Loop } from "../unroll/pattern";
-import type { Layout } from "./elementMarks";
 import { type Mark, lineBetween } from "./mark";
+import type { Layout } from "./sheetElement";
 
 /** Arrows take at most this share of the girth and of the stretch they stand on, and at most this many mm. */
 const GIRTH_SHARE = 0.2;

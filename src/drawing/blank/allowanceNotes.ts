@@ -13,6 +13,9 @@ import { type Lettered, firstFree } from "./firstFree";
 /** Shares of a strip's length at which its sum is tried. */
 const SHARES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9];
 
+/** Shares of a strip's width from its rim at which it is tried: bend lines may run along the strip. */
+const ACROSS = [1 / 2, 1 / 3, 2 / 3, 1 / 4, 3 / 4];
+
 /** How far from the strip a led note is tried, in lettering heights: first inwards, then outwards. */
 const AWAY = [3, 5, 8, 12, 17, -3, -5, -8, -12];
 
@@ -41,9 +44,8 @@ function outerRun(segments: readonly ContourSegment[], { place }: Allowance): Se
 function* choices(outer: readonly Segment[], { width }: Allowance, metrics: Metrics, text: string): Generator<Lettered> {
   const { lettering, gap } = metrics;
   const places = SHARES.flatMap((share) => placeAt(outer, share));
-  for (const { at, out } of places) {
-    const middle = { x: at.x - (out.x * width) / 2, y: at.y - (out.y * width) / 2 };
-    if (width < ROOM * lettering) continue;
+  if (width >= ROOM * lettering) for (const across of ACROSS) for (const { at, out } of places) {
+    const middle = { x: at.x - out.x * width * across, y: at.y - out.y * width * across };
     if (Math.abs(out.x) > 1 - 1e-6) yield { text: { kind: "text", pen: "lettering", text, height: lettering, align: "middle", turn: Math.PI / 2, at: { x: middle.x + lettering / 2, y: middle.y } } };
     if (Math.abs(out.y) > 1 - 1e-6) yield { text: { kind: "text", pen: "lettering", text, height: lettering, align: "middle", turn: 0, at: { x: middle.x, y: middle.y - lettering / 2 } } };
   }

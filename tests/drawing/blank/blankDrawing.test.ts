@@ -24,7 +24,8 @@ describe("blankDrawing", () => {
   });
   it("draws slits, bend lines and the seam's net line with pens of their own", () => {
     const items = blankDrawing(shopPiece(allRound, [slope]));
-    expect(paths(items, "bend line")).toHaveLength(2);
+    // Flange, wired edge, and the two hooks of the seam.
+    expect(paths(items, "bend line")).toHaveLength(4);
     expect(paths(items, "seam line")).toHaveLength(1);
     expect(paths(items, "slit").length).toBeGreaterThan(10);
     for (const { segments } of paths(items, "slit")) expectClose(pathLength(segments), 10, 1e-9);

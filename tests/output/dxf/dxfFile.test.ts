@@ -47,7 +47,7 @@ describe("dxfFile", () => {
     expect(read.layers).toEqual(["0", "CUT", "SLIT", "BEND", "SEAM", "QUARTER", "STATION", "PRICK", "MARK", "AXIS", "NOTE"]);
     const on = (layer: string) => read.lines.filter((line) => line.layer === layer).length + read.contours.filter((one) => one.layer === layer).length;
     expect(on("SLIT")).toBe(made.pieces[0]!.marks.filter(({ kind }) => kind === "slit").length);
-    expect(on("BEND")).toBe(2);
+    expect(on("BEND")).toBe(4);
     expect(on("SEAM")).toBe(1);
     expect(cutOf(read)).toHaveLength(4);
   });
