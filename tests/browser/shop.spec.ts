@@ -1,5 +1,5 @@
 import { readFile } from "node:fs/promises";
-import type { Page } from "@playwright/test";
+import type { Download, Page } from "@playwright/test";
 import DxfParser from "dxf-parser";
 import { expect, test } from "./page";
 import { pdfPages } from "./pdfPages";
@@ -33,6 +33,27 @@ test("a grooved seam and a hem are added by keys, stand on the pattern, and go i
   const outline = (read?.entities ?? []).flatMap((entity) => (/cut/i.test(entity.layer) && "vertices" in entity ? (entity.vertices as { x: number }[]) : []));
   const xs = outline.map(({ x }) => x);
   expect(Math.abs(Math.max(...xs) - Math.min(...xs) - girth - 18)).toBeLessThan(0.05);
+});
+
+test("each part goes into a DXF of its own, its curves as splines", async ({ page }) => {
+  await page.goto("/");
+  await page.keyboard.press("Shift");
+  await add(page, "End plate");
+  await page.getByRole("button", { name: "Print and cut" }).click();
+  await page.getByLabel("What to make").selectOption("dxf");
+  await page.getByLabel("Parts in one file or apart").selectOption("apart");
+  await page.getByLabel("How curves are written").selectOption("splines");
+  const downloads: Download[] = [];
+  page.on("download", (one) => downloads.push(one));
+  await page.getByRole("button", { name: "Save as DXF" }).click();
+  await expect.poll(() => downloads.length).toBe(2);
+  expect(downloads.map((one) => one.suggestedFilename())).toEqual([
+    expect.stringMatching(/^Vent through the lean-to roof, pipe, \d+x\d+\.dxf$/), expect.stringMatching(/^Vent through the lean-to roof, pipe (top|bottom) plate, \d+x\d+\.dxf$/),
+  ]);
+  for (const one of downloads) {
+    const read = new DxfParser().parseSync((await readFile(await one.path())).toString("ascii"));
+    expect(read?.entities.some(({ type }) => type === "SPLINE")).toBe(true);
+  }
 });
 
 test("a printer is measured, its correction is kept on the device and goes into the pages", async ({ page }) => {

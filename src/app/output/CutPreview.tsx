@@ -6,18 +6,21 @@ import { ItemView } from "../board/ItemView";
 import { useFormat } from "../quantity/useFormat";
 import { useFabrication } from "../shop/useFabrication";
 import { outputWords } from "../words/output";
+import { useOutput } from "./choices";
 import { cutItems } from "./cutItems";
 
-/** The cut lines of all parts in small, as the file has them. */
+/** The cut lines of all parts in small, as the files have them. */
 export function CutPreview() {
   const fabrication = useFabrication();
   const format = useFormat();
+  const apart = useOutput((choices) => choices.parts === "apart");
+  const count = fabrication.parts.length;
   const items = useMemo(() => cutItems(fabrication, format), [fabrication, format]);
   const box = growBox(boundsOf(items), 3);
   const size = `${format.length(box.right - box.left)} × ${format.length(box.top - box.bottom)} ${format.unit}`;
   return (
     <section className="outcome" aria-label={outputWords.allParts}>
-      <p>{outputWords.outcome.cut(fabrication.parts.length, size)}</p>
+      <p>{apart && count > 1 ? outputWords.outcome.apart(count) : outputWords.outcome.cut(count, size)}</p>
       <div className="previews">
         <svg className="page-preview" viewBox={viewBox(box)} role="img" aria-label={outputWords.allParts}>
           {items.map((item, i) => (

@@ -9,7 +9,7 @@ import { outputWords } from "../words/output";
 import { useOutput, type Wanted } from "./choices";
 import { saveFile, type FileWanted } from "./saveFile";
 import type { DocumentShown } from "./useDocument";
-import { toleranceProblem } from "./WantedSentence";
+import { toleranceProblem } from "./toleranceProblem";
 
 /** The verb that makes what is wanted; while pages are being made, how far that is and the verb that gives it up. */
 export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barred: boolean }) {
@@ -28,8 +28,8 @@ export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barre
       if (shown.outcome.ok) void startPdf(shown.outcome.pages, { title, fileName: documentName(title, shown) });
       return;
     }
-    saveFile(what as FileWanted, { development, format, tolerance }).then(
-      (name) => setSaid(outputWords.saved(name)),
+    saveFile(what as FileWanted, { development, format, choices }).then(
+      (names) => setSaid(outputWords.saved(names.join("; "))),
       () => setSaid(outputWords.failed),
     );
   };

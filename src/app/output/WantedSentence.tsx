@@ -4,6 +4,7 @@ import { SCALES, scaleText } from "../../drawing/sheets/boardSection";
 import { useFormat } from "../quantity/useFormat";
 import { outputWords } from "../words/output";
 import { choose, documents, files, useOutput, type OutputChoices, type PaperWanted, type Wanted } from "./choices";
+import { CutFileChoices } from "./CutFileChoices";
 import { documentKind } from "./useDocument";
 import { PanelChoice } from "./PanelChoice";
 import { PanelNumber } from "./PanelNumber";
@@ -16,12 +17,12 @@ export function WantedSentence({ problems }: { problems: readonly Problem[] }) {
   return (
     <p className="sentence">
       {said.make}
-      <PanelChoice label={said.what} value={choices.what} put={(what) => choose({ what: what as Wanted })} tail={kind || choices.what === "dxf" ? "" : "."}>
+      <PanelChoice label={said.what} value={choices.what} put={(what) => choose({ what: what as Wanted })} tail={kind || isCut(choices.what) ? "" : "."}>
         <optgroup label={said.documents}>{documents.map(wantedOption)}</optgroup>
         <optgroup label={said.files}>{files.map(wantedOption)}</optgroup>
       </PanelChoice>
       {kind && <OnPaper choices={choices} problems={problems} />}
-      {choices.what === "dxf" && <Curves tolerance={choices.tolerance} />}
+      {isCut(choices.what) && <CutFileChoices />}
     </p>
   );
 }
@@ -115,25 +116,4 @@ function paperOptions(family: PaperFamily) {
       {name}
     </option>
   ));
-}
-
-function Curves({ tolerance }: { tolerance: number }) {
-  const { unit } = useFormat();
-  return (
-    <>
-      {outputWords.within}
-      <PanelNumber label={outputWords.tolerance} value={tolerance} put={(value) => choose({ tolerance: value })} problem={toleranceProblem(tolerance)} />
-      {outputWords.unit(unit)}
-    </>
-  );
-}
-
-/** mm: finer than any table cuts, and coarser than any shop marks out. */
-const tolerances = { min: 0.001, max: 1 };
-
-/** What is wrong with the tolerance of a cut file. */
-export function toleranceProblem(tolerance: number): Problem | undefined {
-  const { min, max } = tolerances;
-  if (tolerance >= min && tolerance <= max) return undefined;
-  return { code: tolerance < min ? "too-small" : "too-large", field: "tolerance", value: tolerance, min, max };
 }

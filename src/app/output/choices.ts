@@ -1,6 +1,7 @@
 import { create } from "zustand";
 import { PAPER_NAMES, type PaperName } from "../../drawing/sheets/papers";
 import { DEFAULT_SETUP, type PageSetup, type PaperChoice } from "../../drawing/sheets/setup";
+import type { Curves } from "../../output/dxf/entity";
 
 // What is to be made of the job and on what, kept on this device.
 
@@ -28,6 +29,10 @@ export interface OutputChoices {
   readonly printer: string | null;
   /** How far a curve of a cut file may stray, mm. */
   readonly tolerance: number;
+  /** How the curves of a DXF are written. */
+  readonly curves: Curves;
+  /** Whether the parts of a cut file lie side by side in one, or each has its own. */
+  readonly parts: "together" | "apart";
 }
 
 const place = "flatwright.output";
@@ -46,6 +51,8 @@ const kinds: { readonly [K in keyof OutputChoices]: (value: unknown) => boolean 
   scale: (value) => value === null || isNumber(value),
   printer: (value) => value === null || typeof value === "string",
   tolerance: isNumber,
+  curves: oneOf(["arcs", "splines"]),
+  parts: oneOf(["together", "apart"]),
 };
 
 export const useOutput = create<OutputChoices>()(() => ({ ...initial(), ...kept() }));
@@ -83,7 +90,7 @@ function paperOf(paper: PaperWanted, width: number, height: number): PaperChoice
 function initial(): OutputChoices {
   const { orientation, margin, overlap } = DEFAULT_SETUP;
   const paper = american.test(navigator.language) ? "smallest-us" : "smallest-iso";
-  return { what: "template", paper, width: 600, height: 900, orientation, margin, overlap, scale: null, printer: null, tolerance: 0.01 };
+  return { what: "template", paper, width: 600, height: 900, orientation, margin, overlap, scale: null, printer: null, tolerance: 0.01, curves: "arcs", parts: "together" };
 }
 
 function kept(): Partial<OutputChoices> {

@@ -1,5 +1,5 @@
 import type { Allowance, AllowancePlace, FabricationChoices, NamedSeam } from "../../core/index";
-import type { DocumentWanted, PaperWanted, Wanted } from "../output/choices";
+import type { DocumentWanted, OutputChoices, PaperWanted, Wanted } from "../output/choices";
 
 // The words of the panel that prints and cuts, loaded with it.
 
@@ -36,7 +36,12 @@ export const outputWords = {
   scale: "Scale of the drawing",
   atScale: " at ",
   best: "the largest usual scale",
-  within: ", its curves within ",
+  curves: "How curves are written",
+  curvesAs: ", its curves as ",
+  curveKinds: { arcs: "lines and arcs", splines: "splines" } satisfies Record<OutputChoices["curves"], string>,
+  within: " within ",
+  howMany: "Parts in one file or apart",
+  parted: { together: "all parts side by side in one file", apart: "each part in a file of its own" } satisfies Record<OutputChoices["parts"], string>,
   tolerance: "How far a curve may stray",
   unit: (unit: string) => ` ${unit}.`,
 
@@ -71,6 +76,7 @@ export const outputWords = {
     pages: (title: string, pages: number, paper: string, size: string) => `${title}: ${pages} sheets of ${paper}, ${size}`,
     more: (count: number) => (count === 1 ? "and one sheet more" : `and ${count} sheets more`),
     cut: (parts: number, size: string) => (parts === 1 ? `One part with its marks, ${size}` : `${parts} parts with their marks, side by side, ${size}`),
+    apart: (parts: number) => `${parts} parts with their marks, in ${parts} files`,
   },
 
   checks: {

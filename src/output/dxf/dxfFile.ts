@@ -3,14 +3,17 @@
 import { CUT_LAYERS } from "../../drawing/blank/cutLayers";
 import { boundsOf } from "../../drawing/bounds";
 import type { Item } from "../../drawing/display";
-import { type Entity, entitiesOf } from "./entities";
+import { entitiesOf } from "./entities";
+import type { Curves, Entity } from "./entity";
 import { LAYER_TABLE, LINE_PATTERNS, layerName } from "./layerTable";
 import { type Tag, tagLines } from "./tag";
 
 export interface DxfOptions {
   /** The file's own unit; $INSUNITS says which. */
   readonly units: "mm" | "inch";
-  /** Curves become arcs within so many mm; 0.005 unless given. */
+  /** "arcs" unless given. */
+  readonly curves?: Curves;
+  /** Curves become arcs within so many mm; 0.005 unless given. Splines are the drawing's own curves. */
   readonly tolerance?: number;
 }
 
@@ -21,12 +24,12 @@ const MM_AN_INCH = 25.4;
 const ROOT = "C", GROUPS = "D", MODEL = "1F", PAPER = "1B", FREE = 0x100;
 
 /** The file as text, ASCII throughout; the same items always give the same text. @throws RangeError for a tolerance that is not above 0. */
-export function dxfFile(items: readonly Item[], { units, tolerance = TOLERANCE }: DxfOptions): string {
+export function dxfFile(items: readonly Item[], { units, curves = "arcs", tolerance = TOLERANCE }: DxfOptions): string {
   const scale = units === "mm" ? 1 : 1 / MM_AN_INCH;
   const handles = counter();
   const tables = section("TABLES", tablesOf(scale, handles));
   const blocks = section("BLOCKS", [...blockOf("*Model_Space", MODEL, handles), ...blockOf("*Paper_Space", PAPER, handles)]);
-  const entities = section("ENTITIES", entitiesOf(items, { tolerance, scale }).flatMap((entity) => tagsOf(entity, handles())));
+  const entities = section("ENTITIES", entitiesOf(items, { curves, tolerance, scale }).flatMap((entity) => tagsOf(entity, handles())));
   const objects = section("OBJECTS", [
     [0, "DICTIONARY"], [5, ROOT], [330, "0"], [100, "AcDbDictionary"], [281, 1], [3, "ACAD_GROUP"], [350, GROUPS],
     [0, "DICTIONARY"], [5, GROUPS], [330, ROOT], [100, "AcDbDictionary"], [281, 1],

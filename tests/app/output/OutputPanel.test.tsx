@@ -36,7 +36,7 @@ beforeEach(() => {
   };
   useSettings.setState({ comma: false, denominator: 0 });
   usePrinters.setState({ all: [] });
-  choose({ what: "template", paper: "A4", orientation: "best", margin: 10, overlap: 10, printer: null, scale: null, tolerance: 0.01, width: 600, height: 900 });
+  choose({ what: "template", paper: "A4", orientation: "best", margin: 10, overlap: 10, printer: null, scale: null, tolerance: 0.01, curves: "arcs", parts: "together", width: 600, height: 900 });
 });
 afterEach(cleanup);
 

@@ -6,6 +6,7 @@ import { shopPipe, slope } from "../../core/fabricate/pieces";
 import { expectClose } from "../../support/approximate";
 import { openingCut } from "../../support/pipeJob";
 import { randomShop } from "../../support/randomShop";
+import { readLoops } from "./readChains";
 import { measured, readDxf, type ReadContour } from "./readDxf";
 
 const made = shopPipe({
@@ -61,6 +62,28 @@ describe("dxfFile", () => {
     const disc = cutOf(read)[3]!;
     expect(disc.corners.every(({ bulge }) => bulge !== 0)).toBe(true);
     expect(disc.corners.length).toBeLessThanOrEqual(4);
+  });
+  it("with splines keeps every curve as it is: contours that close end to end, to the last digit written", () => {
+    const splines = dxfFile(drawn, { units: "mm", curves: "splines" });
+    const loops = readLoops(splines, "CUT", 1e-7);
+    const contours = contoursOf(made).filter(({ segments }) => segments.some(({ kind }) => kind === "cubic"));
+    expect(loops.length).toBe(contours.length);
+    // The disc has no other curve than arcs: closed as it was.
+    expect(cutOf(readDxf(splines)).map(({ isClosed }) => isClosed)).toEqual([true]);
+    loops.forEach((loop, i) => {
+      const { segments } = contours[i]!;
+      const area = loop.reduce((sum, b, k) => sum + (loop.at(k - 1)!.x * b.y - b.x * loop.at(k - 1)!.y) / 2, 0);
+      const length = loop.slice(1).reduce((sum, b, k) => sum + Math.hypot(b.x - loop[k]!.x, b.y - loop[k]!.y), 0);
+      expectClose(Math.abs(area), Math.abs(pathArea(segments)), 5e-6 * Math.abs(pathArea(segments)), "area");
+      expectClose(length, pathLength(segments), 5e-6 * pathLength(segments), "length");
+    });
+  });
+  it("with splines has lines and arcs where the drawing has them, a spline for each run of curves", () => {
+    const { kinds } = readDxf(dxfFile(drawn, { units: "mm", curves: "splines" }));
+    const count = (kind: string) => kinds.filter((one) => one === kind).length;
+    // Slope, opening and ellipse, the rim of the flange, and its bend line.
+    expect(count("SPLINE")).toBe(4);
+    expect(count("ARC") + count("LWPOLYLINE")).toBeGreaterThan(0);
   });
   it("writes its words in ASCII, signs of the trade by the format's own codes", () => {
     expect(file).toMatch(/^[\n -~]*$/);
