@@ -110,7 +110,7 @@ function drawer(development: Development, index: number, added: PatternAllowance
   const plans = { front: plan("front"), top: plan("top"), side: plan("side") };
   const draw: Draw = (scale) => {
     const block = (name: ViewName) => viewBlock(plans[name], placeFor(name, piece, { x: 0, y: 0 }, scale), metrics, figures);
-    const pattern = patternBlock(piece, job.development.face, placeFor("pattern", piece, { x: 0, y: 0 }, scale), metrics, figures, words, added);
+    const pattern = patternBlock(piece, placeFor("pattern", piece, { x: 0, y: 0 }, scale), metrics, figures, words, added);
     return { front: block("front"), top: block("top"), side: block("side"), pattern };
   };
   return { draw, piece, views };

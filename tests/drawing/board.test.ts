@@ -2,6 +2,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { type Development, develop } from "../../src/core/index";
 import { board } from "../../src/drawing/board";
+import { boundsOfItem } from "../../src/drawing/bounds";
 import { onSheet } from "../../src/drawing/place";
 import { collisions, textsOf as texts } from "../support/collisions";
 import { developed } from "../support/developed";
@@ -47,6 +48,27 @@ describe("board", () => {
       for (const [width, height] of [[320, 200], [160, 260]] as const) expect(collisions(board(development, { width, height }).items), name).toEqual([]);
     }
     for (const { name, development } of randomCases(60)) expect(collisions(board(development, { width: 320, height: 200 }).items), name).toEqual([]);
+  });
+
+  it("leaves more than half the height of a letter free between the numbers of the stations and the words of the stretch-out", () => {
+    for (const { name, development } of examples) {
+      const { blocks: { pattern }, lettering } = board(development, { width: 320, height: 200 });
+      const upright = pattern.place.turn === 0;
+      const words = pattern.items.filter((item) => item.kind === "text" && /stretch-out|side up/.test(item.text)).map(boundsOfItem);
+      const numbers = pattern.items.filter((item) => item.kind === "text" && item.ref?.station !== undefined).map(boundsOfItem);
+      expect(words, name).toHaveLength(2);
+      const inner = Math.max(...words.map((box) => (upright ? box.top : box.right))), outer = Math.min(...numbers.map((box) => (upright ? box.bottom : box.left)));
+      expect(outer - inner, name).toBeGreaterThan(0.6 * lettering);
+    }
+  });
+
+  it("says which face is up, of a template to wrap round a pipe always the outside", () => {
+    const face = (fabrication: object, up: "inside" | "outside") => {
+      return texts(board(developed(pipeJob({ diameter: 90, length: 200, face: up, fabrication })), { width: 320, height: 200 }).items).map(({ text }) => text).filter((text) => text.endsWith("side up"));
+    };
+    expect(face({}, "inside")).toEqual(["inside up"]);
+    expect(face({}, "outside")).toEqual(["outside up"]);
+    expect(face({ purpose: "wrap" }, "inside")).toEqual(["outside up"]);
   });
 
   it("stands the pattern of an upright pipe at the heights of the front and side view", () => {

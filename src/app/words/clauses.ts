@@ -1,4 +1,5 @@
-import type { TradeWords } from "../../drawing/tradeWords";
+import { ENGLISH_MATERIAL, type MaterialWords } from "../../drawing/materialWords";
+import { capital, type TradeWords } from "../../drawing/tradeWords";
 
 // The words of the description. A pipe standing has a top and a bottom; tipped over to the right, its
 // top end points right and its left side is uppermost.
@@ -42,7 +43,7 @@ export const clauseWords = {
   turn: { left: "left", right: "right" },
   rising: { left: "left", right: "right" },
   at: { axis: "on the axis" },
-  material: { steel: "Steel", galvanized: "Galvanized steel", stainless: "Stainless steel", aluminium: "Aluminium", copper: "Copper", brass: "Brass", zinc: "Zinc", lead: "Lead" },
+  material: capitals(ENGLISH_MATERIAL),
   face: { inside: "inside up", outside: "outside up" },
   through: { near: "the near wall", both: "both walls" },
   seam: ({ element }: TradeWords) => ({ shortest: `shortest ${element}`, longest: `longest ${element}`, angle: "an angle" }),
@@ -145,3 +146,8 @@ export const fieldWords = {
   critical: "Critical places",
   extra: (n: number) => `Added station ${n}, direction from the front`,
 } as const;
+
+/** As they begin a sentence. */
+function capitals(words: MaterialWords): MaterialWords {
+  return Object.fromEntries(Object.entries(words).map(([name, word]) => [name, capital(word)])) as MaterialWords;
+}

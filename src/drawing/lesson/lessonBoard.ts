@@ -44,7 +44,7 @@ export function lessonBoards(development: Development, piece: Piece, { other, fi
   return (scale) => {
     const placed = (name: BlockName, origin: Vec2): Place => ({ origin, scale, turn: attitude === "upright" || name === "side" ? 0 : -90 });
     const at = (name: BlockName) => placed(name, { x: 0, y: 0 });
-    const drawn: Record<BlockName, Item[]> = { front: [], top: [], side: [], pattern: patternBlock(piece, job.development.face, at("pattern"), metrics, figures, said, null, chordNotes(piece, figures, words)) };
+    const drawn: Record<BlockName, Item[]> = { front: [], top: [], side: [], pattern: patternBlock(piece, at("pattern"), metrics, figures, said, null, chordNotes(piece, figures, words)) };
     for (const { name, plan } of plans) drawn[name] = viewBlock(plan, at(name), metrics, figures).filter((item) => !isDerived(item, job));
     const boxes = { front: roomOf(drawn.front), top: roomOf(drawn.top), side: roomOf(drawn.side), pattern: roomOf(drawn.pattern) };
     const { origins, bounds } = arrangeBlocks(boxes, "projection", attitude, job.drawing.projection, metrics.between);

@@ -1,6 +1,7 @@
 // The words of printed sheets. The caller may pass its own.
 
-import type { Allowance, AllowancePlace, Material, NamedSeam, PipePart } from "../../core/index";
+import type { Allowance, AllowancePlace, NamedSeam, PipePart } from "../../core/index";
+import { ENGLISH_MATERIAL, type MaterialWords } from "../materialWords";
 import { TRADE, type TradeWords, capital } from "../tradeWords";
 import { type DrawingWords, drawingWords } from "../words";
 
@@ -12,7 +13,7 @@ export interface SheetWords extends DrawingWords {
     | "printer" | "before" | "document" | "projection" | "drawn" | "checked" | "number" | "cautions" | "description" | "plate" | "stations" | "map" | "hand", string
   >>;
   readonly basis: Readonly<Record<PipePart["basis"], string>>;
-  readonly materials: Readonly<Record<Material, string>>;
+  readonly materials: MaterialWords;
   readonly thick: (figure: string) => string;
   readonly gauge: (number: string, table: string) => string;
   readonly outsideAndMean: (diameter: string, basis: string) => string;
@@ -66,7 +67,7 @@ export function sheetWords(trade: TradeWords): SheetWords {
       stations: "Stations", map: "Map", hand: "Hand",
     },
     basis: { outside: "outside", inside: "inside", mean: "mean" },
-    materials: { steel: "steel", galvanized: "galvanized steel", stainless: "stainless steel", aluminium: "aluminium", copper: "copper", brass: "brass", zinc: "zinc", lead: "lead" },
+    materials: ENGLISH_MATERIAL,
     thick: (figure) => `${figure} thick`,
     gauge: (number, table) => `gauge ${number} ${table}`,
     outsideAndMean: (diameter, basis) => `⌀${diameter} ${basis}`,

@@ -6,6 +6,7 @@ import type { Board } from "../board";
 import type { Item } from "../display";
 import { type Figures, METRIC } from "../figures";
 import { stationsApart } from "../stationProjections";
+import { axisUnderSeam } from "./axisUnderSeam";
 import { circleRadii, chordTicks, raisedElements } from "./handwork";
 import { type StepName, itemStep, thinned } from "./itemStep";
 import { mitreLine } from "./mitreLine";
@@ -68,7 +69,7 @@ export function steps(board: Board, development: Development, { way, figures = M
   const openings = development.job.part.cuts.flatMap((cut) => (cut.kind === "opening" ? [cut.id] : []));
 
   const all: Step[] = [
-    step("data"),
+    step("data", axisUnderSeam(board)),
     step("views", uncutPipe(board, piece)),
     step("circle", way === "hand" ? circleRadii(board, piece) : []),
     step("project", needsMitre(board, development) ? [mitreLine(board, development.job.drawing.projection, piece.form.cutRadius).line] : [], part("project", ({ toCut }) => toCut)),

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type Development, develop } from "../../../src/core/index";
 import { board } from "../../../src/drawing/board";
 import { PENS } from "../../../src/drawing/pens";
-import { onSheet } from "../../../src/drawing/place";
+import { fromSheet, onSheet } from "../../../src/drawing/place";
 import { drawnAt } from "../../../src/drawing/steps/drawnAt";
 import { type Step, type Way, steps } from "../../../src/drawing/steps/steps";
 import { expectClose } from "../../support/approximate";
@@ -137,6 +137,25 @@ describe("the construction of a vent of ⌀90 cut at 35°, 220 at its highest in
     expect(count(4)).toBeLessThan(count(5));
     expect(count(15)).toBe(count(null));
   });
+});
+
+describe("the first step of a pipe whose seam lies on the axis", () => {
+  for (const attitude of ["upright", "lying"] as const) {
+    it(`rules the axis whole, ${attitude}`, () => {
+      const development = developed(pipeJob({ diameter: 90, length: 220, attitude, cuts: [planeCut({ angle: 35, direction: 180, height: 180 })] }));
+      const drawn = board(development, DESK);
+      const [first] = steps(drawn, development, { way: "screen" });
+      const { place } = drawn.blocks.front;
+      const stretches = [...first!.items, ...first!.construction].flatMap((item) => (item.kind === "path" && item.pen === "centre line" ? item.segments : []))
+        .map(({ from, to }) => [from, to].map((point) => fromSheet(place, point)))
+        .filter((ends) => ends.every(({ x, y }) => Math.abs(x) < 1e-6 && y > -20 && y < 230))
+        .map((ends) => ends.map(({ y }) => y).sort((a, b) => a - b)).sort(([a], [b]) => a! - b!);
+      expect(stretches.length).toBeGreaterThan(1);
+      expect(stretches[0]![0]).toBeLessThan(0);
+      expect(stretches.at(-1)![1]).toBeGreaterThan(180 + 45 * Math.tan((35 * Math.PI) / 180));
+      stretches.slice(1).forEach(([from], i) => expectClose(from!, stretches[i]![1]!, 1e-9));
+    });
+  }
 });
 
 describe("the construction of a square pipe", () => {
