@@ -6,6 +6,9 @@ const WIDE = 0.5;
 const NARROW = 0.25;
 const FRAME = 0.7;
 
+/** Of the construction that is left standing under a finished drawing: one width of ISO 128 below the narrow one. */
+const FAINT = 0.18;
+
 const GAP = 3 * NARROW;
 const DASH = 12 * NARROW;
 const SHORT = 6 * NARROW;
@@ -40,6 +43,7 @@ export const PENS = {
   station: { width: NARROW, dash: [], role: "construction" },
   "extra station": { width: NARROW, dash: [SHORT, GAP], role: "construction" },
   projection: { width: NARROW, dash: [], role: "construction" },
+  faint: { width: FAINT, dash: [], role: "construction" },
   "smooth curve": { width: NARROW, dash: [SHORT, GAP], role: "annotation" },
   dimension: { width: NARROW, dash: [], role: "annotation" },
   "station in hand": { width: WIDE, dash: [], role: "in hand" },

@@ -5,8 +5,11 @@ import type { Figures } from "../figures";
 import { projectionSymbol } from "../projectionSymbol";
 import { scaleText } from "../sheets/boardSection";
 import { type Cell, type TitleBlock, titleBlock } from "../sheets/titleBlock";
-import type { LessonSheets } from "./lessonSheets";
+import type { LessonKind, LessonSheets } from "./lessonSheets";
 import type { AllLessonWords } from "./lessonWords";
+
+/** Sheets a student is marked by. */
+const MARKED: readonly LessonKind[] = ["question", "started", "key"];
 
 /** Room to write a name, a class, a date in, mm as spaces of 3.5 mm lettering. */
 const blank = (spaces: number) => " ".repeat(spaces);
@@ -19,17 +22,17 @@ export function lessonBlock({ development: { job }, kind, school, words, code, f
   const { thickness } = job.part;
   const angle = projection ?? job.drawing.projection;
   const cells: Cell[] = [
-    { label: school.school.trim(), value: `${title} · ${kinds[kind]}`, height: 5, most: 2, wide: true },
+    { label: school.school.trim(), value: `${title} · ${kinds[kind]}`, height: 5, most: 1, wide: true },
     { label: field.name, value: school.name || blank(26), most: 1 }, { label: field.className, value: school.className || blank(8), most: 1 },
     { label: field.date, value: school.date || blank(10), most: 1 },
-    ...(school.marksMax === null ? [] : [{ label: field.marks, value: marksOf(String(school.marksMax)) }]),
+    ...(school.marksMax === null || !MARKED.includes(kind) ? [] : [{ label: field.marks, value: marksOf(String(school.marksMax)) }]),
     ...(scale === null ? [] : [{ label: field.scale, value: scaleText(scale) }]),
     { label: field.stations, value: String(stations) },
     { label: field.seam, value: seamText(job, figures, words) },
     ...(thickness > 0 ? [{ label: field.sheetMetal, value: words.lesson.thick(figures.length(thickness)) }] : []),
     ...(code === "" ? [] : [{ label: field.code, value: code }]),
     { label: field.sheet, value: sheet },
-    ...(scale === null ? [] : [{ label: field.projection, value: "", drawn: { width: 24, height: 8, items: (middle: { x: number; y: number }) => projectionSymbol(angle, { x: middle.x - 4.5, y: middle.y }, 0.55) } }]),
+    ...(scale === null || kind === "card" ? [] : [{ label: field.projection, value: "", drawn: { width: 24, height: 8, items: (middle: { x: number; y: number }) => projectionSymbol(angle, { x: middle.x - 4.5, y: middle.y }, 0.55) } }]),
   ];
   return titleBlock(cells, width);
 }

@@ -1,13 +1,19 @@
 // School sheets of one job, ready for paper.
 
 import type { Piece, Problem } from "../../core/index";
+import type { Item } from "../display";
 import type { Page } from "../sheets/page";
+import { type Layout, layoutsFor } from "../sheets/layouts";
 import { setupProblems } from "../sheets/setupProblems";
+import { cardPages } from "./cardPages";
+import { besideDrawing, figureBlocks, figureBodies } from "./figureBodies";
 import { givenItems } from "./givenItems";
+import { keyItems } from "./keyItems";
 import { type LessonLayout, lessonLayout } from "./lessonLayout";
 import { type SheetBody, sheetPages } from "./lessonSheet";
 import type { LessonSheets } from "./lessonSheets";
 import { roomItems } from "./roomItems";
+import { startedItems } from "./startedItems";
 import { textBodies } from "./textBodies";
 
 export type LessonOutcome =
@@ -29,11 +35,43 @@ export function lessonPages(asked: LessonSheets): LessonOutcome {
   const lesson = inAngle(asked);
   const [piece] = lesson.development.pieces;
   if (!piece) return { ok: false, problems: [{ code: "nothing-to-print", field: "" }] };
-  const placed = lessonLayout(lesson, piece);
-  if (!placed) return { ok: false, problems: [{ code: "scale-too-large", field: "scale", ...(lesson.scale !== null && { value: lesson.scale }) }] };
-  const { layout: { paper, landscape }, scale } = placed;
-  return { ok: true, pages: sheetPages(lesson, placed.layout, drawingBodies(lesson, placed, piece)), paper: paper.name, landscape, scale };
+  const { kind } = lesson;
+  if (kind === "stationTable") return plainPages(lesson, piece);
+  if (kind === "card") {
+    const card = cardPages(lesson);
+    return card ? made(lesson, card.layout, [card.body]) : noScale(lesson);
+  }
+  return drawnPages(lesson, piece);
 }
+
+function made(lesson: LessonSheets, layout: Layout, bodies: readonly SheetBody[]): LessonOutcome {
+  const { paper, landscape } = layout;
+  return { ok: true, pages: sheetPages(lesson, layout, bodies), paper: paper.name, landscape, scale: bodies[0]?.scale ?? null };
+}
+
+function noScale({ scale }: LessonSheets): LessonOutcome {
+  return { ok: false, problems: [{ code: "scale-too-large", field: "scale", ...(scale !== null && { value: scale }) }] };
+}
+
+/** Question, question begun and key. */
+function drawnPages(lesson: LessonSheets, piece: Piece): LessonOutcome {
+  const placed = lessonLayout(lesson, piece);
+  if (!placed) return noScale(lesson);
+  const [drawing, ...text] = drawingBodies(lesson, placed, piece);
+  if (lesson.kind !== "key" || !drawing) return made(lesson, placed.layout, drawing ? [drawing, ...text] : text);
+  const beside = besideDrawing(figureBlocks(lesson, piece, placed.layout), placed);
+  return made(lesson, placed.layout, [{ ...drawing, items: [...drawing.items, ...beside.items] }, ...text, ...figureBodies(lesson, placed.layout, beside.rest)]);
+}
+
+/** The station table, on upright paper where that may be chosen. */
+function plainPages(lesson: LessonSheets, piece: Piece): LessonOutcome {
+  const [layout] = layoutsFor(lesson.setup, { width: TABLE, height: TABLE });
+  if (!layout) throw new RangeError("no paper");
+  return made(lesson, layout, figureBodies(lesson, layout, figureBlocks(lesson, piece, layout)));
+}
+
+/** As long as a page of tables on a roll is cut, mm. */
+const TABLE = 400;
 
 /** The development in the angle asked for. */
 function inAngle(lesson: LessonSheets): LessonSheets {
@@ -44,7 +82,15 @@ function inAngle(lesson: LessonSheets): LessonSheets {
 
 /** The drawing, and pages for the text it has no room for. */
 function drawingBodies(lesson: LessonSheets, placed: LessonLayout, piece: Piece): SheetBody[] {
-  const { board, layout, scale, text } = placed;
-  const items = [...givenItems(board, lesson.development, piece, { found: lesson.views.found, numbered: false }), ...roomItems(placed, lesson.words.lesson), ...(text?.items ?? [])];
-  return [{ scale, items }, ...(text ? [] : textBodies(lesson, layout, lesson.text))];
+  const { layout, scale, text } = placed;
+  return [{ scale, items: [...drawingItems(lesson, placed, piece), ...(text?.items ?? [])] }, ...(text ? [] : textBodies(lesson, layout, lesson.text))];
+}
+
+function drawingItems(lesson: LessonSheets, placed: LessonLayout, piece: Piece): Item[] {
+  const { kind, development, views: { found }, started, way, figures } = lesson;
+  const { board } = placed;
+  if (kind === "key") return keyItems(board, development, piece, { way, figures });
+  const numbered = kind === "started" && started === "numbered";
+  const begun = kind === "started" ? startedItems(board, development, piece, started) : [];
+  return [...givenItems(board, development, piece, { found, numbered }), ...roomItems(placed, lesson.words.lesson), ...begun];
 }

@@ -10,7 +10,7 @@ import { corners } from "../sheets/titleBlock";
 import { polygon } from "../strokes";
 import { lessonBands } from "./lessonBands";
 import { lessonBlock } from "./lessonBlock";
-import type { LessonSheets } from "./lessonSheets";
+import type { LessonKind, LessonSheets } from "./lessonSheets";
 
 /** The width of a title block (ISO 7200), mm. */
 const BLOCK = 180;
@@ -34,8 +34,13 @@ export function sheetRoom(lesson: LessonSheets, { paper, landscape }: Layout, sc
   const field = paperField(paper, landscape, lesson.setup);
   const { room: frame } = lessonBands(lesson, field, paper, "", "");
   const width = Math.min(BLOCK, frame.right - frame.left);
-  const { height } = lessonBlock(lesson, width, scale, lesson.words.sheet.sheetOf(1, 1));
+  const height = Math.max(...alike(lesson.kind).map((kind) => lessonBlock({ ...lesson, kind }, width, scale, lesson.words.sheet.sheetOf(1, 1)).height));
   return { field, frame, corner: { left: frame.right - width, right: frame.right, bottom: frame.bottom, top: frame.bottom + height } };
+}
+
+/** Kinds of sheets that lie over one another line by line. */
+function alike(kind: LessonKind): readonly LessonKind[] {
+  return kind === "question" || kind === "started" || kind === "key" ? ["question", "started", "key"] : [kind];
 }
 
 /** The pages of these bodies, numbered. */

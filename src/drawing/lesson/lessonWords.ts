@@ -21,6 +21,14 @@ export interface LessonWords {
   readonly thick: (figure: string) => string;
   /** Before the figure of the stretch-out on a key. */
   readonly timesPi: (diameter: string) => string;
+  readonly stretchOut: Readonly<Record<"head" | "true" | "stepped" | "short", string>>;
+  /** Heads of the station table that the shop's has not. */
+  readonly ordinate: string;
+  readonly opening: string;
+  /** On a card model: its scale, how it is put together, on its laps. */
+  readonly card: { readonly heading: (scale: string) => string; readonly make: (discs: boolean) => string; readonly glue: string };
+  readonly marking: Readonly<Record<"item" | "expected" | "marks" | "given" | "total", string>>;
+  readonly tolerance: (length: string, angle: string) => string;
   readonly chords: (count: number, chord: string, total: string, short: string) => string;
 }
 
@@ -41,6 +49,16 @@ export function lessonWords({ girth, pattern, short }: Pick<TradeWords, "girth" 
     included: (angle) => `${angle} included`,
     thick: (figure) => `${figure} thick`,
     timesPi: (diameter) => `${girth} π × ${diameter} =`,
+    stretchOut: { head: capital(girth), true: "true length", stepped: "stepped with the dividers", short: "short by" },
+    ordinate: "Ordinate",
+    opening: "Opening",
+    card: {
+      heading: (scale) => `Card model, ${scale} of the piece.`,
+      make: (discs) => `Cut along the wide lines, slits too; roll up and glue the seam on its lap${discs ? "; fold the laps of the ends and glue the discs on them" : ""}.`,
+      glue: "glue",
+    },
+    marking: { item: "What is marked", expected: "Expected", marks: "Marks", given: "Given", total: "Together" },
+    tolerance: (length, angle) => `Right within ±${length} and ±${angle}.`,
     chords: (count, chord, total, less) => `${count} chords of ${chord} = ${total}, ${less} short`,
   };
 }

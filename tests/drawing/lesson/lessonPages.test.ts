@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Development } from "../../../src/core/index";
+import { type Development, pathLength } from "../../../src/core/index";
 import { boundsOf } from "../../../src/drawing/bounds";
 import { METRIC } from "../../../src/drawing/figures";
 import { lessonPages } from "../../../src/drawing/lesson/lessonPages";
@@ -50,6 +50,95 @@ describe("lessonPages: question", () => {
         }
       }
     }
+  });
+});
+
+describe("lessonPages: started", () => {
+  const [vent] = EXAMPLE_DEVELOPMENTS;
+  const begun = (started: LessonSheets["started"]) => pages(vent!.development, "started", { started }).flatMap(({ items }) => items);
+  const line = (started: LessonSheets["started"]) => begun(started).filter((item) => item.kind === "path" && item.pen === "stretch-out");
+
+  it("draws the stretch-out line at its true length, divided and numbered as far as asked", () => {
+    const { girth } = vent!.development.pieces[0]!.pattern;
+    for (const started of ["line", "divided", "numbered"] as const) {
+      const { left, right } = boundsOf(line(started));
+      expect(right - left).toBeCloseTo(girth / 2, 9);
+      const ticks = begun(started).filter((item) => item.kind === "path" && item.pen === "station" && item.ref === undefined);
+      expect(ticks).toHaveLength(started === "line" ? 0 : 17);
+      const numbers = textsOf(begun(started)).filter(({ ref }) => ref?.station !== undefined);
+      expect(numbers.length).toBe(started === "numbered" ? 16 + 17 : 0);
+    }
+  });
+
+  it("contains no ordinate and no figure of the stretch-out", () => {
+    const said = textsOf(begun("numbered")).map(({ text }) => text).join(" ").split(/[^\d.]+/);
+    for (const figure of answers(vent!.development)) expect(said).not.toContain(figure);
+  });
+});
+
+describe("lessonPages: key", () => {
+  it("stands exactly where its question stands", () => {
+    for (const { name, development } of EXAMPLE_DEVELOPMENTS) {
+      for (const paper of ["A4", "A3"] as const) {
+        const [question, begun, key] = (["question", "started", "key"] as const).map((kind) => boundsOf(pages(development, kind, { setup: on(paper), school: { ...DEFAULT_LESSON.school, marksMax: 15 } })[0]!.items.filter((item) => "pen" in item && item.pen === "centre line" && item.ref?.clause === "part")));
+        expect(begun, name).toEqual(question);
+        for (const side of ["left", "right", "bottom", "top"] as const) expect(key![side], name).toBeCloseTo(question![side], 6);
+      }
+    }
+  });
+
+  it("figures ordinates as the core has them, each at its own element, and the stretch-out both ways", () => {
+    for (const { name, development } of EXAMPLE_DEVELOPMENTS) {
+      const [piece] = development.pieces;
+      const { items } = pages(development, "key", { setup: on("A1") })[0]!;
+      const written = textsOf(items).filter((text) => text.ref?.station !== undefined && (text.turn !== 0 || development.job.part.attitude === "lying") && text.text !== piece!.stations[text.ref.station]!.label);
+      expect(written.length, name).toBeGreaterThan(0);
+      for (const { text, ref } of written) {
+        const { before, after } = piece!.stations[ref!.station!]!;
+        expect([...before, ...after].flatMap(({ from, to }) => [METRIC.length(from), METRIC.length(to)]), `${name}: ${text}`).toContain(text);
+      }
+      const said = textsOf(items).map(({ text }) => text).join(" ");
+      const { developed, girth } = piece!.form;
+      const count = piece!.stations.filter(({ mark }) => mark === "even").length;
+      const stepped = count * developed * Math.sin(Math.PI / count);
+      for (const one of [`π × ${METRIC.length(developed)} = ${METRIC.length(girth)}`, `= ${METRIC.length(stepped)}, ${METRIC.length(girth - stepped)} short`]) expect(said, name).toContain(one);
+    }
+  });
+
+  it("tables every station as the core has it", () => {
+    for (const kind of ["key", "stationTable"] as const) {
+      for (const { name, development } of EXAMPLE_DEVELOPMENTS) {
+        const all = pages(development, kind);
+        const said = textsOf(all.flatMap(({ items }) => items)).map(({ text }) => text);
+        for (const { girth, top, length } of development.pieces[0]!.stations) for (const value of [girth, top, length]) if (value !== null) expect(said, `${name} ${kind}`).toContain(METRIC.length(value));
+      }
+    }
+  });
+
+  it("prints the marking scheme with expected values, its sum and the tolerance", () => {
+    const marking = [{ text: "Views", marks: 3 }, { text: "Stretch-out", marks: 2.5, expected: "282.74" }];
+    const said = textsOf(pages(EXAMPLE_DEVELOPMENTS[0]!.development, "key", { marking, tolerance: { length: 1, angle: 0.5 } }).flatMap(({ items }) => items)).map(({ text }) => text);
+    for (const one of ["Views", "282.74", "5.5", "Right within ±1 mm and ±0.5°."]) expect(said).toContain(one);
+  });
+
+  it("lets no figure touch another, and clears the paper where a line runs through one", () => {
+    for (const { name, development } of EXAMPLE_DEVELOPMENTS) for (const { items } of pages(development, "key")) expect(collisions(items), name).toEqual([]);
+  });
+});
+
+describe("lessonPages: card", () => {
+  it("is the pattern at the scale it states, with a disc for each flat end", () => {
+    for (const { name, development } of EXAMPLE_DEVELOPMENTS) {
+      const outcome = lessonPages({ ...DEFAULT_LESSON, development, kind: "card", setup: on("A3") });
+      if (!outcome.ok) throw new Error(name);
+      const [page] = outcome.pages;
+      const holes = page!.items.flatMap((item) => (item.kind === "path" && item.pen === "opening" ? [pathLength(item.segments)] : [])).reduce((sum, one) => sum + one, 0);
+      const loops = development.pieces[0]!.pattern.loops.filter(({ kind }) => kind === "opening").reduce((sum, { segments }) => sum + pathLength(segments), 0);
+      expect(holes, name).toBeCloseTo(loops * outcome.scale!, 6);
+      expect(textsOf(page!.items).map(({ text }) => text)).toContain(`Card model, 1:${1 / outcome.scale!} of the piece.`);
+    }
+    const outlines = pages(EXAMPLE_DEVELOPMENTS[0]!.development, "card")[0]!.items.filter((item) => item.kind === "path" && item.pen === "outline");
+    expect(outlines).toHaveLength(3);
   });
 });
 

@@ -10,8 +10,8 @@ describe("penAttributes", () => {
     for (const name of names) expect(penAttributes(name)["stroke-width"]).toBe(String(PENS[name].width));
   });
 
-  it("draws nothing finer than a quarter of a millimetre", () => {
-    for (const name of names) expect(PENS[name].width).toBeGreaterThanOrEqual(0.25);
+  it("draws nothing finer than a quarter of a millimetre but construction left faint", () => {
+    for (const name of names) if (name !== "faint") expect(PENS[name].width).toBeGreaterThanOrEqual(0.25);
   });
 
   it("dashes hidden edges 12 to 3 and centre lines 24 to 3 widths", () => {

@@ -1,0 +1,62 @@
+// What is said in tables: beside the drawing of a key where it leaves room, else on pages of its own.
+
+import type { Piece } from "../../core/index";
+import { type Box, growBox } from "../box";
+import type { Item } from "../display";
+import { freeBox } from "../freeBox";
+import type { Layout } from "../sheets/layouts";
+import { type FlowBlock, flow } from "./flow";
+import { type SheetBody, sheetRoom } from "./lessonSheet";
+import type { LessonSheets } from "./lessonSheets";
+import { markingTable, stationTables, stretchOutTable } from "./lessonTables";
+import { lettered, linesOf } from "./lessonText";
+
+/** To the frame, and between blocks, mm. */
+const AIR = 5, BETWEEN = 6;
+
+/** Height of a row and of the heads of a table, mm, for how many rows a page takes. */
+const ROW = 6.3, HEADS = 10;
+
+/** Longest line of a sentence, mm. */
+const LINE = 110;
+
+/** The stretch-out, or on a key, which has it under its pattern, the tolerance and the marking scheme; and the stations in tables no higher than a page of this paper. */
+export function figureBlocks(lesson: LessonSheets, piece: Piece, layout: Layout): FlowBlock[] {
+  const { bottom, top } = tableRoom(lesson, layout);
+  const first = lesson.kind === "key" ? [...toleranceBlock(lesson), markingTable(lesson)].filter((one) => one !== null) : [stretchOutTable(piece, lesson)];
+  return [...first, ...stationTables(piece, lesson, Math.floor((top - bottom - HEADS) / ROW))];
+}
+
+/** As many pages as the blocks take on this paper. */
+export function figureBodies(lesson: LessonSheets, layout: Layout, blocks: readonly FlowBlock[]): SheetBody[] {
+  return blocks.length === 0 ? [] : flow(blocks, tableRoom(lesson, layout), BETWEEN).map((items) => ({ items, scale: null }));
+}
+
+/** Over the title block. */
+function tableRoom(lesson: LessonSheets, layout: Layout): Box {
+  const { frame, corner } = sheetRoom(lesson, layout, null);
+  return { ...growBox(frame, -AIR), bottom: corner.top + AIR };
+}
+
+/** The blocks for which a drawing leaves room, drawn; and the others. */
+export function besideDrawing(blocks: readonly FlowBlock[], { frame, taken }: { readonly frame: Box; readonly taken: readonly Box[] }): { items: Item[]; rest: FlowBlock[] } {
+  const items: Item[] = [], rest: FlowBlock[] = [];
+  const all = [...taken];
+  for (const block of blocks) {
+    const { width, height, at } = block;
+    const free = freeBox(growBox(frame, -AIR / 2), all, { width: width + AIR, height: height + AIR });
+    if (!free) {
+      rest.push(block);
+      continue;
+    }
+    items.push(...at({ x: free.left + AIR / 2, y: free.top - AIR / 2 }));
+    all.push({ left: free.left, right: free.left + width + AIR, top: free.top, bottom: free.top - height - AIR });
+  }
+  return { items, rest };
+}
+
+function toleranceBlock({ tolerance, figures, words: { lesson }, development: { job } }: LessonSheets): FlowBlock[] {
+  if (!tolerance) return [];
+  const lines = linesOf([lesson.tolerance(`${figures.length(tolerance.length)} ${job.units === "inch" ? "in" : "mm"}`, figures.angle(tolerance.angle))], LINE);
+  return [{ width: LINE, height: lines.at(-1)?.down ?? 0, at: (corner) => lettered(lines, corner) }];
+}

@@ -1,0 +1,29 @@
+// Blocks one under the other, then in the next column, then on the next page.
+
+import type { Vec2 } from "../../core/index";
+import type { Box } from "../box";
+import type { Item } from "../display";
+
+/** Something with a size, drawn with its top left corner at a place; mm. */
+export interface FlowBlock {
+  readonly width: number;
+  readonly height: number;
+  readonly at: (corner: Vec2) => readonly Item[];
+}
+
+/** The items of each page; a block larger than the room stands alone at its top left. */
+export function flow(blocks: readonly FlowBlock[], { left, right, bottom, top }: Box, between: number): Item[][] {
+  const pages: Item[][] = [[]];
+  let x = left, y = top, wide = 0;
+  for (const { width, height, at } of blocks) {
+    if (y < top && y - height < bottom) [x, y, wide] = [x + wide + between, top, 0];
+    if (x > left && x + width > right) {
+      pages.push([]);
+      [x, y, wide] = [left, top, 0];
+    }
+    pages.at(-1)?.push(...at({ x, y }));
+    y -= height + between;
+    wide = Math.max(wide, width);
+  }
+  return pages;
+}
