@@ -48,7 +48,7 @@ export function createDiagnoser(): Diagnoser {
   return { ask, stop };
 }
 
-async function askHere({ job, readings, allowed }: DiagnosisAsked): Promise<Diagnosis> {
-  const { diagnose } = await import("../../core/index");
-  return diagnose(job, readings, allowed);
+async function askHere(asked: DiagnosisAsked): Promise<Diagnosis> {
+  const { diagnosedHere } = await import("./diagnosedHere");
+  return diagnosedHere(asked);
 }

@@ -1,8 +1,8 @@
-import { diagnose } from "../../core/index";
+import { diagnosedHere } from "./diagnosedHere";
 import type { DiagnosisAsked } from "./diagnoser";
 
 // Tries the mistakes away from the page, so that typing never waits for it.
 
-onmessage = ({ data: { job, readings, allowed } }: MessageEvent<DiagnosisAsked>) => {
-  postMessage(diagnose(job, readings, allowed));
+onmessage = ({ data }: MessageEvent<DiagnosisAsked>) => {
+  postMessage(diagnosedHere(data));
 };
