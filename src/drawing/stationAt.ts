@@ -3,12 +3,16 @@
 import type { Development, Station, Vec2 } from "../core/index";
 import type { BlockName } from "./arrange";
 import type { Board } from "./board";
+import { elementUnder } from "./elementUnder";
 import { fromSheet } from "./place";
 import { type EndOn, sheetAngle, sideways } from "./views";
 
 const BLOCKS: readonly BlockName[] = ["pattern", "front", "top", "side"];
 
-/** The index of the station nearest to a point of the sheet; null outside the blocks. Of two elements in line, the nearer wall's. */
+/** How near to the near wall a point of the sheet, mm, still means it, though the far one is seen there. */
+export const SLACK = 1;
+
+/** The index of the station nearest to a point of the sheet; null outside the blocks. Of two elements in line, the one that is seen there. */
 export function stationAt(board: Board, development: Development, point: Vec2, pieceIndex = 0): number | null {
   const piece = development.pieces[pieceIndex];
   const name = BLOCKS.find((block) => {
@@ -23,9 +27,11 @@ export function stationAt(board: Board, development: Development, point: Vec2, p
   }
   const view = board.views[name];
   if (view.kind === "end-on") return nearest(piece.stations, ({ theta }) => turnBetween(angleOf(board, name, view, point), theta));
-  const { x } = fromSheet(board.blocks[name].place, point);
-  // A far element counts as slightly farther off, so that the near wall's wins.
-  return nearest(piece.stations, ({ theta }) => Math.abs(sideways(view, radius, theta) - x) + (Math.cos(theta - view.facing) < -1e-9 ? 1e-6 * radius : 0));
+  const { place } = board.blocks[name];
+  const at = fromSheet(place, point);
+  const wall = Math.sign(Math.cos(elementUnder(piece, view, at, SLACK / place.scale) - view.facing));
+  // An element of the other wall counts as slightly farther off, so that the one seen wins.
+  return nearest(piece.stations, ({ theta }) => Math.abs(sideways(view, radius, theta) - at.x) + (wall * Math.cos(theta - view.facing) < -1e-9 ? 1e-6 * radius : 0));
 }
 
 function nearest(stations: readonly Station[], distance: (station: Station) => number): number | null {

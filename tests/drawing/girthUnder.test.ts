@@ -12,6 +12,7 @@ describe("girthUnder", () => {
     const [piece] = development.pieces;
     if (!piece) throw new Error("no piece");
     const drawn = board(development, { width: 400, height: 260 });
+    const turnsTo = piece.pattern.towards;
 
     it(`is read off the pattern to the grain, ${attitude}`, () => {
       const point = onSheet(drawn.blocks.pattern.place, { x: 101.26, y: 50 });
@@ -26,9 +27,16 @@ describe("girthUnder", () => {
       }
     });
 
-    it(`is nothing in the front view, ${attitude}`, () => {
-      const { left, right, bottom, top } = drawn.blocks.front.bounds;
-      expect(girthUnder(drawn, piece, { x: (left + right) / 2, y: (bottom + top) / 2 }, 0.1)).toBeNull();
+    it(`is that of the near wall's element in the front view, ${attitude}`, () => {
+      const near = piece.stations.slice(1, -1).filter(({ theta }) => Math.cos(theta) > 0.1);
+      expect(near.length).toBeGreaterThan(3);
+      for (const { theta, girth } of near) {
+        expect(girthUnder(drawn, piece, elementPoint(drawn, "front", piece, theta + 0.02, 100), 1e-7) ?? NaN).toBeCloseTo(girth + turnsTo * 0.02 * 45, 3);
+      }
+    });
+
+    it(`is nothing beside the blocks, ${attitude}`, () => {
+      expect(girthUnder(drawn, piece, { x: -50, y: -50 }, 0.1)).toBeNull();
     });
   }
 });

@@ -4,7 +4,7 @@ import { onSheet } from "../../src/drawing/place";
 import { stationAt } from "../../src/drawing/stationAt";
 import { sheetAngle, sideways } from "../../src/drawing/views";
 import { developed } from "../support/developed";
-import { pipeJob } from "../support/pipeJob";
+import { pipeJob, planeCut } from "../support/pipeJob";
 
 for (const attitude of ["upright", "lying"] as const) {
   const development = developed(pipeJob({ diameter: 90, length: 100, attitude }));
@@ -42,3 +42,22 @@ for (const attitude of ["upright", "lying"] as const) {
     });
   });
 }
+
+describe("stationAt on the front view of a pipe cut at a slant, highest at the back", () => {
+  const height = 150, tilt = 40, radius = 45;
+  const development = developed(pipeJob({ diameter: 90, length: 220, stations: 16, cuts: [planeCut({ height, angle: tilt, direction: 180 })] }));
+  const drawn = board(development, { width: 400, height: 300 });
+  const { stations } = development.pieces[0] ?? { stations: [] };
+  const slope = Math.tan((tilt * Math.PI) / 180);
+  /** The station under the point at `theta` of the cut, `off` mm above it. */
+  const under = (theta: number, off: number) =>
+    stationAt(drawn, development, onSheet(drawn.blocks.front.place, { x: radius * Math.sin(theta), y: height - radius * slope * Math.cos(theta) + off }));
+
+  it("is the far wall's where that is seen beyond the cut, also a little above its edge", () => {
+    for (const off of [-2, 2]) expect(stations[under((7 / 8) * Math.PI, off) ?? -1]?.theta).toBeCloseTo((7 / 8) * Math.PI, 9);
+  });
+
+  it("is the near wall's below the cut, and a hand's slip above it", () => {
+    for (const off of [-2, 0.2]) expect(stations[under(Math.PI / 8, off) ?? -1]?.theta).toBeCloseTo(Math.PI / 8, 9);
+  });
+});

@@ -35,7 +35,11 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
     if (!draft && typed === format.field(token.value, token.quantity)) setTyped(null);
     else edit((by) => by.finishTyping(token, typed, format));
   };
-  const drag = useSidewaysDrag(() => token.value, (from, steps, gesture) => edit((by) => by.stepTo(token, from, steps, format, gesture)));
+  const drag = useSidewaysDrag(
+    () => token.value,
+    (from, steps, gesture) => edit((by) => by.stepTo(token, from, steps, format, gesture)),
+    (gesture) => edit((by) => by.giveUp(token, gesture)),
+  );
   const held = useRef<Gesture>({});
 
   const onKeyDown = (event: KeyboardEvent) => {

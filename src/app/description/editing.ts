@@ -2,8 +2,8 @@ import { parseQuantity } from "../../core/index";
 import type { NumberToken } from "../describe/token";
 import { kindOf, stepOf, type Format } from "../quantity/format";
 import type { Gesture } from "../store/history";
-import { commit } from "../store/changes";
-import { keepDraft } from "../store/store";
+import { abandon, commit } from "../store/changes";
+import { dropDraft, keepDraft } from "../store/store";
 
 // What typing and stepping in a number field does; fetched at the first touch of the page.
 
@@ -24,4 +24,10 @@ export function stepFrom(token: NumberToken, text: string, steps: number, format
 export function stepTo(token: NumberToken, from: number, steps: number, format: Format, gesture: Gesture): void {
   const value = Number((from + steps * stepOf(token.quantity, format.units)).toPrecision(12));
   commit(token.key, format.field(value, token.quantity), (job) => token.put(job, value), token.label, gesture);
+}
+
+/** Takes back the steps of a gesture that is given up, as if they had never been. */
+export function giveUp(token: NumberToken, gesture: Gesture): void {
+  dropDraft(token.key);
+  abandon(gesture);
 }

@@ -8,10 +8,21 @@ const pixelsPerStep = 5;
 /**
  * Steps a field while it is dragged sideways. Only a field not being typed in can be dragged, so that dragging
  * over typed text still selects it. `begin` gives the value to count from, `move` takes the steps from there; the
- * gesture it is given is the same for the whole drag.
+ * gesture it is given is the same for the whole drag. Escape gives the drag up, wherever the focus is.
  */
-export function useSidewaysDrag(begin: () => number, move: (from: number, steps: number, gesture: Gesture) => void) {
+export function useSidewaysDrag(begin: () => number, move: (from: number, steps: number, gesture: Gesture) => void, giveUp: (gesture: Gesture) => void) {
   const drag = useRef<{ x: number; from: number | null } | null>(null);
+  const keys = useRef<AbortController>(null);
+  const end = () => {
+    drag.current = null;
+    keys.current?.abort();
+  };
+  const onKey = (event: KeyboardEvent) => {
+    if (event.key !== "Escape" || !drag.current) return;
+    event.stopPropagation();
+    giveUp(drag.current);
+    end();
+  };
   return {
     onPointerDown(event: PointerEvent<HTMLInputElement>) {
       if (event.button === 0 && document.activeElement !== event.currentTarget) drag.current = { x: event.clientX, from: null };
@@ -25,6 +36,8 @@ export function useSidewaysDrag(begin: () => number, move: (from: number, steps:
         now.from = begin();
         event.currentTarget.blur();
         event.currentTarget.setPointerCapture(event.pointerId);
+        keys.current = new AbortController();
+        window.addEventListener("keydown", onKey, { capture: true, signal: keys.current.signal });
       }
       move(now.from, Math.trunc(way / pixelsPerStep), now);
     },
@@ -32,11 +45,7 @@ export function useSidewaysDrag(begin: () => number, move: (from: number, steps:
     onDragStart(event: DragEvent<HTMLInputElement>) {
       event.preventDefault();
     },
-    onPointerUp() {
-      drag.current = null;
-    },
-    onPointerCancel() {
-      drag.current = null;
-    },
+    onPointerUp: end,
+    onPointerCancel: end,
   };
 }

@@ -1,7 +1,8 @@
-import { memo, useEffect, useRef } from "react";
+import { memo, useEffect, useRef, type KeyboardEvent, type SyntheticEvent } from "react";
 import type { Piece } from "../../core/index";
+import { stationKeys } from "../screen/stationKeys";
 import { selectStation } from "../store/select";
-import { hold, useApp } from "../store/store";
+import { hold, point, useApp } from "../store/store";
 import { words } from "../words/interface";
 import type { RodLayout } from "./layout";
 import type { RodRow } from "./rows";
@@ -12,12 +13,22 @@ interface Props {
   readonly layout: RodLayout;
 }
 
-/** The station table under the rod, a column a station. The station in hand is marked without drawing the table anew. */
+/** The station table under the rod, a column a station: pointed at, pressed and gone along by keys. The station in hand is marked without drawing the table anew. */
 export const StationTable = memo(function StationTable({ piece, rows, layout }: Props) {
   const box = useRef<HTMLDivElement>(null);
   useColumnInHand(box);
   return (
-    <div className="station-table" ref={box} tabIndex={0} role="region" aria-label={words.table.caption}>
+    <div
+      className="station-table"
+      ref={box}
+      tabIndex={0}
+      role="region"
+      aria-label={words.table.caption}
+      onKeyDown={keysAcross(piece.stations.length)}
+      onPointerMove={(event) => event.pointerType === "mouse" && point(columnOf(event))}
+      onPointerLeave={() => point(null)}
+      onClick={(event) => hold(columnOf(event))}
+    >
       <table style={{ width: layout.left + layout.column * piece.stations.length }} data-fits={layout.fits || undefined} data-dense={layout.dense || undefined}>
         <caption className="unseen">{words.table.caption}</caption>
         <colgroup>
@@ -32,7 +43,7 @@ export const StationTable = memo(function StationTable({ piece, rows, layout }: 
                 {layout.fits ? (
                   station.label
                 ) : (
-                  <button type="button" className="station" tabIndex={-1} onClick={() => hold(i)}>
+                  <button type="button" className="station" tabIndex={-1}>
                     {station.label}
                   </button>
                 )}
@@ -57,6 +68,20 @@ export const StationTable = memo(function StationTable({ piece, rows, layout }: 
     </div>
   );
 });
+
+/** The station of the column an event comes from; null beside the columns. */
+function columnOf({ target }: SyntheticEvent): number | null {
+  const column = target instanceof Element ? target.closest<HTMLElement>("[data-column]")?.dataset.column : undefined;
+  return column === undefined ? null : Number(column);
+}
+
+/** The keys that go along the stations, but those up and down: they scroll the page. */
+function keysAcross(count: number) {
+  const keys = stationKeys(count);
+  return (event: KeyboardEvent) => {
+    if (!/Up$|Down$/.test(event.key)) keys(event);
+  };
+}
 
 function Mark({ mark }: { mark: Piece["stations"][number]["mark"] }) {
   if (mark !== "added" && mark !== "critical") return null;

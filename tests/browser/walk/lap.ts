@@ -20,9 +20,11 @@ const told = 12;
  * number, or does not come back to the very job it began with and, by redo, to the one it ended with.
  */
 export async function walkLap(browser: Browser, address: string, seed: number, lap: number): Promise<number> {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, reducedMotion: "reduce", locale: "en-GB" });
+  const hasTouch = lap % 2 === 0;
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, reducedMotion: "reduce", locale: "en-GB", hasTouch });
   context.setDefaultTimeout(patience);
   const page = await context.newPage();
+  const fingers = hasTouch ? await context.newCDPSession(page) : null;
   const errors: string[] = [];
   const account: string[] = [];
   page.on("pageerror", (error) => errors.push(`thrown: ${error.message}\n${error.stack ?? ""}`));
@@ -46,7 +48,7 @@ export async function walkLap(browser: Browser, address: string, seed: number, l
     const source = randomSource(seed * 1000 + lap);
     while (account.length < count) {
       try {
-        account.push((await answered(nextStep(source)({ page, source }))) ?? "nothing to do it with");
+        account.push((await answered(nextStep(source, hasTouch)({ page, source, fingers }))) ?? "nothing to do it with");
       } catch (error) {
         errors.push(...said(error));
       }

@@ -1,6 +1,7 @@
-import type { Page } from "@playwright/test";
+import type { CDPSession, Page } from "@playwright/test";
 import type { RandomSource } from "../../support/randomSource";
-import { oneOf, type Target } from "./targets";
+import { oneOf, somewhere, type Target } from "./targets";
+import { touchSteps } from "./touchSteps";
 import { typed } from "./typed";
 
 // The steps of a walk: what a hand may do next, each as often as its weight.
@@ -8,10 +9,12 @@ import { typed } from "./typed";
 export interface Hand {
   readonly page: Page;
   readonly source: RandomSource;
+  /** Where the device is touched, if it can be. */
+  readonly fingers: CDPSession | null;
 }
 
 /** One step; says what it did, or null when nothing was there to do it with. */
-type Step = (hand: Hand) => Promise<string | null>;
+export type Step = (hand: Hand) => Promise<string | null>;
 
 const numbers = "input.number";
 const texts = "input:not([type=range], [type=file], [type=checkbox], [type=radio]), textarea";
@@ -23,15 +26,16 @@ const anyKeys = [
   "Escape", "Enter", "Space", "Control+z", "Control+y", "Control+Shift+z",
 ] as const;
 
-export const steps: readonly (readonly [weight: number, step: Step])[] = [
+const steps: readonly (readonly [weight: number, step: Step])[] = [
   [14, press], [5, choose], [12, type], [6, stepNumber], [10, dragHandle], [4, dragPaper], [4, turnWheel], [5, sweepRod], [6, dragNumber], [4, slide],
   [8, pressKeys], [6, goBack], [5, pointAndClick], [5, addCut], [8, useCutVerb], [2, takeExample], [2, resize], [1, switchLight], [3, typeFigure],
 ];
 
-/** The step the source takes next. */
-export function nextStep(source: RandomSource): Step {
-  let left = source.between(0, steps.reduce((sum, [weight]) => sum + weight, 0));
-  for (const [weight, step] of steps) {
+/** The step the source takes next, of those of the fingers too when the device can be touched. */
+export function nextStep(source: RandomSource, touched: boolean): Step {
+  const all = touched ? [...steps, ...touchSteps] : steps;
+  let left = source.between(0, all.reduce((sum, [weight]) => sum + weight, 0));
+  for (const [weight, step] of all) {
     left -= weight;
     if (left < 0) return step;
   }
@@ -119,7 +123,7 @@ async function drag({ page, source }: Hand, { x, y, name }: Target, what: string
 }
 
 async function dragPaper(hand: Hand): Promise<string | null> {
-  const target = await somewhere(hand, ".board-paper");
+  const target = await somewhere(hand.page, hand.source, ".board-paper");
   return target && drag(hand, target, "paper");
 }
 
@@ -129,7 +133,7 @@ async function dragNumber(hand: Hand): Promise<string | null> {
 }
 
 async function sweepRod(hand: Hand): Promise<string | null> {
-  const target = await somewhere(hand, ".rod-scale");
+  const target = await somewhere(hand.page, hand.source, ".rod-scale");
   return target && drag(hand, target, "rod");
 }
 
@@ -140,7 +144,7 @@ async function slide(hand: Hand): Promise<string | null> {
 
 async function turnWheel(hand: Hand): Promise<string | null> {
   const { page, source } = hand;
-  const target = await somewhere(hand, ".board-paper");
+  const target = await somewhere(hand.page, hand.source, ".board-paper");
   if (!target) return null;
   const turns = Array.from({ length: source.whole(1, 4) }, () => Math.round(source.between(-400, 300)));
   const near = source.chance(0.7);
@@ -153,7 +157,7 @@ async function turnWheel(hand: Hand): Promise<string | null> {
 
 async function pointAndClick(hand: Hand): Promise<string | null> {
   const { page, source } = hand;
-  const target = await somewhere(hand, ".board-paper");
+  const target = await somewhere(hand.page, hand.source, ".board-paper");
   if (!target) return null;
   const key = source.pick([null, null, "Alt", "Shift"] as const);
   if (key) await page.keyboard.down(key);
@@ -161,21 +165,6 @@ async function pointAndClick(hand: Hand): Promise<string | null> {
   if (source.chance(0.6)) await page.mouse.click(target.x, target.y);
   if (key) await page.keyboard.up(key);
   return `point at ${target.x},${target.y}${key ? ` with ${key}` : ""}`;
-}
-
-/** A place anywhere within an element. */
-async function somewhere({ page, source }: Hand, selector: string): Promise<Target | null> {
-  const parts = { x: source.unit(), y: source.unit() };
-  return page.evaluate(
-    ({ selector, parts }) => {
-      const one = document.querySelector(selector);
-      if (!one || document.querySelector("dialog[open]")) return null;
-      one.scrollIntoView({ block: "nearest" });
-      const { left, top, width, height } = one.getBoundingClientRect();
-      return { x: Math.round(left + parts.x * width), y: Math.round(top + parts.y * height), name: selector };
-    },
-    { selector, parts },
-  );
 }
 
 async function addCut(hand: Hand): Promise<string | null> {
@@ -196,7 +185,7 @@ async function fromMenu({ page, source }: Hand, opener: string, verb: string): P
 
 async function takeExample({ page, source }: Hand): Promise<string | null> {
   const opener = page.getByRole("button", { name: "Examples", exact: true });
-  if ((await opener.count()) === 0 || (await page.locator("dialog[open]").count()) > 0) return null;
+  if ((await opener.count()) === 0 || (await page.locator("dialog[open], .board[data-full]").count()) > 0) return null;
   await opener.click();
   await page.locator(".examples button").first().waitFor();
   const example = await oneOf(page, source, ".examples button");

@@ -31,3 +31,18 @@ export async function oneOf(page: Page, source: RandomSource, selector: string):
     { selector, choice },
   );
 }
+
+/** A place anywhere within an element, brought into sight; null when something lies over the page. */
+export async function somewhere(page: Page, source: RandomSource, selector: string): Promise<Target | null> {
+  const parts = { x: source.unit(), y: source.unit() };
+  return page.evaluate(
+    ({ selector, parts }) => {
+      const one = document.querySelector(selector);
+      if (!one || document.querySelector("dialog[open]")) return null;
+      one.scrollIntoView({ block: "nearest" });
+      const { left, top, width, height } = one.getBoundingClientRect();
+      return { x: Math.round(left + parts.x * width), y: Math.round(top + parts.y * height), name: selector };
+    },
+    { selector, parts },
+  );
+}
