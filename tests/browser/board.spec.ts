@@ -78,6 +78,26 @@ test("a number is stepped by dragging it sideways", async ({ page }) => {
   await expect(field).toHaveValue("40");
 });
 
+test("Escape gives a sideways drag up: the number, the drawing and undo are as before", async ({ page }) => {
+  const field = page.getByRole("textbox", { name: "Angle from square" });
+  const box = await field.boundingBox();
+  if (!box) throw new Error("no field");
+  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  // What a hand needs has been fetched when this is there.
+  await page.mouse.move(at.x, at.y);
+  await expect(page.getByRole("button", { name: "Copy table" })).toBeVisible();
+  await page.mouse.down();
+  await page.mouse.move(at.x + 40, at.y, { steps: 5 });
+  await expect(field).toHaveValue("43");
+  await page.keyboard.press("Escape");
+  await expect(field).toHaveValue("35");
+  await page.mouse.move(at.x + 80, at.y, { steps: 3 });
+  await page.mouse.up();
+  await expect(field).toHaveValue("35");
+  await expect(page.locator(".drawing .letters").filter({ hasText: /^35°$/ })).toHaveCount(1);
+  await expect(page.getByRole("button", { name: "Undo", exact: true })).toHaveAttribute("aria-disabled", "true");
+});
+
 /** Moves the pointer to the middle of the pattern's line of this station. */
 async function pointAtColumnOf(page: Page, label: string): Promise<void> {
   const numbers = page.locator('.drawing .letters').filter({ hasText: new RegExp(`^${label}$`) });

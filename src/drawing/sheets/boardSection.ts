@@ -29,8 +29,8 @@ const BLOCK = 180;
 /** Round the drawing, mm, and the pitch of lines of text. */
 const AIR = 5, PITCH = 5.5;
 
-/** Longest line of the description, mm. */
-const LINE = 120;
+/** Longest lines of the description, mm: the first for which there is room. */
+const LINES = [120, 90, 150, 180] as const;
 
 interface Drawn {
   readonly layout: Layout;
@@ -152,17 +152,17 @@ function pageOf(context: SheetContext, { layout: { paper }, field, scale, board:
 /** Description and table, each where there is room for it, the description first. */
 function furnished({ development, figures, words, sentences }: SheetContext, index: number, frame: Box, taken: readonly Box[]): Item[] {
   const piece = development.pieces[index];
-  const lines = sentences.flatMap((sentence) => wrapText(sentence, LINE, LETTERING));
-  const made = piece ? [stationTable(piece, figures, words)] : [];
+  const described = LINES.map((width) => ({ width, lines: sentences.flatMap((sentence) => wrapText(sentence, width, LETTERING)) }))
+    .map(({ width, lines }) => ({ width, height: lines.length * PITCH, at: (top: Vec2) => lettered(lines, top) }));
   const placed: Item[] = [];
-  const blocks = [
-    ...(lines.length > 0 ? [{ width: LINE, height: lines.length * PITCH, at: (top: Vec2) => lettered(lines, top) }] : []), ...made,
-  ];
   const all = [...taken];
-  for (const { width, height, at } of blocks) {
-    const free = freeBox(frame, all, { width: width + AIR, height: height + AIR });
-    if (!free) continue;
-    const corner = { x: free.left + AIR / 2, y: free.top - AIR / 2 };
+  for (const shapes of [sentences.length > 0 ? described : [], piece ? [stationTable(piece, figures, words)] : []]) {
+    const [found] = shapes.flatMap((shape) => {
+      const free = freeBox(frame, all, { width: shape.width + AIR, height: shape.height + AIR });
+      return free ? [{ ...shape, corner: { x: free.left + AIR / 2, y: free.top - AIR / 2 } }] : [];
+    });
+    if (!found) continue;
+    const { width, height, at, corner } = found;
     placed.push(...at(corner));
     all.push(boxOfPoints([corner, { x: corner.x + width, y: corner.y - height }]));
   }
