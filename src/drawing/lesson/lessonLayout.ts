@@ -3,12 +3,16 @@
 
 import type { Piece, Vec2 } from "../../core/index";
 import { type Box, boxesOverlap, growBox, moveBox } from "../box";
+import { freeBox } from "../freeBox";
 import { SCALES } from "../sheets/boardSection";
 import { type Layout, layoutsFor } from "../sheets/layouts";
 import { type LessonBoard, lessonBoards, movedBoard } from "./lessonBoard";
 import { sheetRoom } from "./lessonSheet";
 import type { LessonSheets } from "./lessonSheets";
 import { type PlacedText, placedText } from "./lessonText";
+
+/** The square of a code to be read by a camera, mm. */
+const CODE = { width: 30, height: 30 };
 
 /** Air round the drawing, mm. */
 const AIR = 4;
@@ -21,6 +25,8 @@ export interface LessonLayout {
   readonly frame: Box;
   /** Null: there is no room for it here, it takes a page of its own. */
   readonly text: PlacedText | null;
+  /** Where the code to be read by a camera stands; null without one. */
+  readonly code: Box | null;
   /** What is taken: views, pattern, title block, text. */
   readonly taken: readonly Box[];
 }
@@ -63,11 +69,16 @@ function placedOn(lesson: LessonSheets, layout: Layout, boards: (scale: number) 
   // Views and pattern at this scale take at least this much: no need to draw them.
   if (scale * Math.max(piece.form.cutRadius * 2, piece.pattern.girth) > Math.hypot(inside.right - inside.left, inside.top - inside.bottom)) return [];
   const drawn = boards(scale);
-  return movesOf(drawn, inside, corner).map((move) => {
+  return movesOf(drawn, inside, corner).flatMap((move): LessonLayout[] => {
     const board = movedBoard(drawn, move);
     const taken = [...boxesOf(board).map((box) => growBox(box, AIR / 2)), corner];
-    const text = placedText(lesson.text, growBox(frame, -AIR / 2), taken);
-    return { layout, scale, board, frame, text, taken: text ? [...taken, text.taken] : taken };
+    const window = growBox(frame, -AIR / 2);
+    const code = lesson.qr && freeBox(window, taken, CODE);
+    if (lesson.qr && !code) return [];
+    const square = code && { left: code.right - CODE.width, right: code.right, bottom: code.top - CODE.height, top: code.top };
+    const all = square ? [...taken, square] : taken;
+    const text = placedText(lesson.text, window, all);
+    return [{ layout, scale, board, frame, text, code: square, taken: text ? [...all, text.taken] : all }];
   });
 }
 

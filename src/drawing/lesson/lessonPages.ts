@@ -12,8 +12,10 @@ import { keyItems } from "./keyItems";
 import { type LessonLayout, lessonLayout } from "./lessonLayout";
 import { type SheetBody, sheetPages } from "./lessonSheet";
 import type { LessonSheets } from "./lessonSheets";
+import { qrItems } from "./qrItems";
 import { roomItems } from "./roomItems";
 import { startedItems } from "./startedItems";
+import { stepPages } from "./stepPages";
 import { textBodies } from "./textBodies";
 
 export type LessonOutcome =
@@ -40,6 +42,10 @@ export function lessonPages(asked: LessonSheets): LessonOutcome {
   if (kind === "card") {
     const card = cardPages(lesson);
     return card ? made(lesson, card.layout, [card.body]) : noScale(lesson);
+  }
+  if (kind === "steps") {
+    const pictures = stepPages(lesson);
+    return pictures ? made(lesson, pictures.layout, pictures.bodies) : { ok: false, problems: [{ code: "paper-without-room", field: "paper" }] };
   }
   return drawnPages(lesson, piece);
 }
@@ -82,8 +88,9 @@ function inAngle(lesson: LessonSheets): LessonSheets {
 
 /** The drawing, and pages for the text it has no room for. */
 function drawingBodies(lesson: LessonSheets, placed: LessonLayout, piece: Piece): SheetBody[] {
-  const { layout, scale, text } = placed;
-  return [{ scale, items: [...drawingItems(lesson, placed, piece), ...(text?.items ?? [])] }, ...(text ? [] : textBodies(lesson, layout, lesson.text))];
+  const { layout, scale, text, code } = placed;
+  const { qr } = lesson;
+  return [{ scale, items: [...drawingItems(lesson, placed, piece), ...(text?.items ?? []), ...(qr && code ? qrItems(qr, code) : [])] }, ...(text ? [] : textBodies(lesson, layout, lesson.text))];
 }
 
 function drawingItems(lesson: LessonSheets, placed: LessonLayout, piece: Piece): Item[] {

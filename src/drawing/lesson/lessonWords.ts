@@ -35,7 +35,7 @@ export interface LessonWords {
 export function lessonWords({ girth, pattern, short }: Pick<TradeWords, "girth" | "pattern" | "short">): LessonWords {
   return {
     kinds: {
-      question: "Question", started: `Question, ${pattern} begun`, key: "Key", stationTable: "Station table", steps: "Construction in steps", card: "Card model",
+      question: "Question", started: `Question, ${pattern} begun`, key: "Key", stationTable: "Station table", steps: "Construction", card: "Card model",
     },
     field: {
       school: "School", name: "Name", className: "Class", date: "Date", marks: "Marks", scale: "Scale", projection: "Projection", seam: "Seam", sheet: "Sheet",

@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { type Development, pathLength } from "../../../src/core/index";
 import { boundsOf } from "../../../src/drawing/bounds";
+import type { Box } from "../../../src/drawing/box";
+import { clearSpace } from "../../../src/drawing/clearSpace";
 import { METRIC } from "../../../src/drawing/figures";
 import { lessonPages } from "../../../src/drawing/lesson/lessonPages";
 import { DEFAULT_LESSON, type LessonKind, type LessonSheets } from "../../../src/drawing/lesson/lessonSheets";
+import type { Page } from "../../../src/drawing/sheets/page";
 import type { PaperName } from "../../../src/drawing/sheets/papers";
 import { DEFAULT_SETUP, type PageSetup } from "../../../src/drawing/sheets/setup";
 import { collisions, textsOf } from "../../support/collisions";
@@ -139,6 +142,43 @@ describe("lessonPages: card", () => {
     }
     const outlines = pages(EXAMPLE_DEVELOPMENTS[0]!.development, "card")[0]!.items.filter((item) => item.kind === "path" && item.pen === "outline");
     expect(outlines).toHaveLength(3);
+  });
+});
+
+describe("lessonPages: steps", () => {
+  const [vent, , , lamp] = EXAMPLE_DEVELOPMENTS;
+  const headings = (all: readonly Page[]) => all.map(({ items }) => textsOf(items).flatMap(({ text }) => (/^\d+\. /.test(text) ? [text] : [])));
+
+  it("shows every step once, in order, so many to a page", () => {
+    for (const [count, a] of [[2, vent], [4, lamp]] as const) {
+      const found = headings(pages(a!.development, "steps", { stepsPerPage: count }));
+      expect(found.slice(0, -1).every((one) => one.length === count)).toBe(true);
+      expect(found.flat().map((text) => Number(text.split(".")[0]))).toEqual(found.flat().map((_, i) => i + 1));
+      expect(found.flat().at(-1)).toContain("Dimension and title");
+    }
+  });
+
+  it("draws fewer to a page where figures would smother so many", () => {
+    for (const one of headings(pages(vent!.development, "steps", { stepsPerPage: 6, setup: on("A4") }))) expect(one.length).toBeLessThanOrEqual(2);
+  });
+});
+
+describe("lessonPages: code", () => {
+  const dark = Array.from({ length: 21 }, (_, row) => Array.from({ length: 21 }, (_, column) => (row + column) % 2 === 0));
+  const area = ({ left, right, bottom, top }: Box) => (right - left) * (top - bottom);
+
+  it("prints code and picture, clear of everything, at the same place on question and key", () => {
+    const places = (["question", "key"] as const).map((kind) => {
+      const [{ items }] = pages(EXAMPLE_DEVELOPMENTS[0]!.development, kind, { code: "5KQ2M-3F", qr: dark }) as [Page];
+      expect(textsOf(items).map(({ text }) => text)).toContain("5KQ2M-3F");
+      const box = boundsOf(items.filter((item) => item.kind === "surface"));
+      expect(area(box)).toBeGreaterThan(20 * 20);
+      const space = clearSpace(1);
+      space.take(items.filter((item) => item.kind !== "surface"));
+      expect(space.isFree(box)).toBe(true);
+      return box;
+    });
+    expect(places[1]).toEqual(places[0]);
   });
 });
 
