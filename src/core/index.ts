@@ -56,6 +56,7 @@ export { arcSweep, reverseSegment, segmentPoint, type Arc, type Cubic, type Line
 export { pathArea, pathLength } from "./geometry/path";
 export { arcsOf } from "./geometry/arcsOf";
 export { flattenSegments } from "./geometry/flatten";
+export { parallelBand } from "./geometry/parallelBand";
 export { fitCubics, type SmoothCurve } from "./geometry/fit";
 
 export { TURN, degrees, radians, wrapTurn } from "./numeric/angle";

@@ -45,6 +45,8 @@ export const PENS = {
   projection: { width: NARROW, dash: [], role: "construction" },
   faint: { width: FAINT, dash: [], role: "construction" },
   "smooth curve": { width: NARROW, dash: [SHORT, GAP], role: "annotation" },
+  "true edge": { width: NARROW, dash: [DASH, GAP], role: "part" },
+  "tolerance line": { width: NARROW, dash: [], role: "part" },
   dimension: { width: NARROW, dash: [], role: "annotation" },
   "station in hand": { width: WIDE, dash: [], role: "in hand" },
   "hidden station in hand": { width: NARROW, dash: [DASH, GAP], role: "in hand" },

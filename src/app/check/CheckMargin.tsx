@@ -2,6 +2,7 @@ import { useFormat } from "../quantity/useFormat";
 import { checkWords } from "../words/check";
 import { words } from "../words/interface";
 import { DrawingFields } from "./DrawingFields";
+import { OverlayVerb } from "./OverlayVerb";
 import { MarksView } from "./MarksView";
 import { ReadingsTable } from "./ReadingsTable";
 import { bringOver, changeSheet, pieceKey, useSheets } from "./sheets";
@@ -35,6 +36,9 @@ export function CheckMargin() {
               {checkWords.clear}
             </button>
           )}
+        </p>
+        <p className="check-verbs">
+          <OverlayVerb check={check} student="" />
         </p>
         <DrawingFields check={check} />
         <MarksView check={check} diagnosis={diagnosis} />

@@ -40,16 +40,15 @@ function ItemRow({ one: { item, given, read, outside }, text }: { one: ItemMarks
   const parsed = parseQuantity(text, { units: "mm", kind: "count" });
   const name = item.text || markingWords.untitled;
   return (
-    <label className="setting">
-      <span>
-        {name} <span className="marks-of">{markWords(item, format.figure(Math.abs(item.marks), "count"))}</span>
-      </span>
+    <label className="setting item-marks">
+      <span>{name}</span>
       <span className="field">
         <TextField
           label={checkWords.marksOf(name)} text={text} quantity="count" hint={given === null ? "" : format.figure(given, "count")}
           fault={parsed.ok || text.trim() === "" ? undefined : { kind: "quantity", reason: parsed.reason }}
           change={(typed) => changeSheet((now) => ({ ...now, marks: { ...now.marks, [item.id]: typed } }))}
         />
+        <span className="marks-of">{markWords(item, format.figure(Math.abs(item.marks), "count"))}</span>
       </span>
       {read > 0 && <span className="unseen">{checkWords.rightOf(read - outside, read)}</span>}
     </label>

@@ -1,5 +1,5 @@
 import { create } from "zustand";
-import type { Job } from "../../core/index";
+import { defaultJob, writeJobText, type Job } from "../../core/index";
 import { useApp } from "../store/store";
 import { type Sheet, emptySheet, keptSheet } from "./sheet";
 
@@ -29,9 +29,11 @@ export interface Student {
 
 export const useSheets = create<Sheets>()(() => ({ ...keptSheets(), keeps: true, student: null }));
 
-/** What a sheet belongs to: the part and its numbering, not its title or how it is shown. */
+/** What a sheet belongs to: the part and its numbering, not its title, how it is shown or how it is marked; whatever order its fields were made in. */
 export function pieceKey({ part, development, fabrication: { purpose, surface, kFactor, paper } }: Job): string {
-  return JSON.stringify([part, development, purpose, surface, kFactor, paper]);
+  const plain = defaultJob();
+  const ofPiece: Job = { ...plain, part, development, fabrication: { ...plain.fabrication, purpose, surface, kFactor, paper } };
+  return JSON.stringify(JSON.parse(writeJobText(ofPiece)));
 }
 
 /** The key of the sheet in hand: the student's, when their piece is on the board, else the piece's. */

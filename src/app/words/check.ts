@@ -25,6 +25,10 @@ export const checkWords = {
   clear: "Clear the readings",
   bringOver: "Bring over the readings of the piece before",
 
+  overlay: "Print an overlay",
+  overlayTitle: "A true-scale PDF to lay over the drawing, on the paper chosen in “Print and cut”",
+  overlayFile: "overlay",
+
   drawing: "The drawing",
   scale: "Drawn at",
   count: "Spaces",
@@ -38,7 +42,7 @@ export const checkWords = {
   marks: "Marks",
   marksOf: (item: string) => `Marks: ${item}`,
   of: (full: string) => `of ${full}`,
-  offEach: (size: string) => `${size} off each: how often?`,
+  offEach: (size: string) => `times −${size}`,
   rightOf: (right: number, read: number) => `${right} of ${read} readings right`,
   marked: (got: string, of: string) => `${got} of ${of} marks.`,
   open: (left: string) => `${left} more are still to be given.`,

@@ -20,6 +20,9 @@ export interface TemplatePart {
   /** What it is, for every page of it. */
   readonly heading: string;
   readonly cells: readonly Cell[];
+  /** Where it is not of full size: its scale; and what to mind instead of the cautions of the shop. */
+  readonly scale?: string;
+  readonly cautions?: readonly string[];
 }
 
 /** The pieces, then the end plates. */

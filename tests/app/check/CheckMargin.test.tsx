@@ -5,6 +5,7 @@ import { afterEach, beforeEach, expect, test } from "vitest";
 import { CheckMargin } from "../../../src/app/check/CheckMargin";
 import { useSheets } from "../../../src/app/check/sheets";
 import { useSettings } from "../../../src/app/store/settings";
+import { writeJobText, type Job } from "../../../src/core/index";
 import { replaceJob } from "../../../src/app/store/changes";
 import { useApp } from "../../../src/app/store/store";
 import { pipeWith, slant } from "../pipe";
@@ -42,6 +43,13 @@ test("too many rows are said, a bad number stays in its field, and all is kept i
   expect(field("Station 0 again").value).toBe("157x");
   expect(field("Station 0 again").getAttribute("aria-invalid")).toBe("true");
   expect(localStorage.getItem("flatwright.readings")).toContain("157x");
+});
+
+test("another title, other units or another scheme leave the readings where they are, in whatever order the fields of the job were made", async () => {
+  await userEvent.type(field("Station 0"), "157");
+  const job = useApp.getState().development.job;
+  replaceJob({ ...(JSON.parse(writeJobText(job)) as Job), title: "Another", marking: { ...job.marking, tolerance: 2 } });
+  await waitFor(() => expect(field("Station 0").value).toBe("157"));
 });
 
 test("another piece begins an empty sheet; the readings before can be brought over and are there again with their piece", async () => {
