@@ -101,6 +101,28 @@ test("a full browser is said once, with the offer to save to a file", async ({ p
   await expect(banner(page)).toBeEmpty();
 });
 
+test("a setting and a printer's correction that cannot be kept are said, and hold until the page is left", async ({ page }) => {
+  await page.goto("/");
+  await page.getByRole("button", { name: "Settings" }).click();
+  await page.evaluate(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException("full", "QuotaExceededError");
+    };
+  });
+  await page.getByRole("combobox", { name: "Light" }).selectOption("slate");
+  await page.keyboard.press("Escape");
+  await expect(banner(page)).toContainText("keeps nothing");
+  expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe("rgb(37, 43, 48)");
+  await page.getByRole("button", { name: "Dismiss" }).click();
+  await page.getByRole("button", { name: "Print and cut" }).click();
+  await page.getByRole("button", { name: "Measure a printer" }).click();
+  await page.getByLabel("Name of the printer").fill("Workshop");
+  await page.getByRole("button", { name: "Keep the correction" }).click();
+  await expect(page.getByRole("dialog")).toContainText("Workshop");
+  await page.keyboard.press("Escape");
+  await expect(banner(page)).toContainText("keeps nothing");
+});
+
 test("a browser that refuses all storage is said, and the page works", async ({ page }) => {
   await page.addInitScript(() => {
     for (const name of ["localStorage", "sessionStorage"]) {

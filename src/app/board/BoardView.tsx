@@ -7,10 +7,10 @@ import { later } from "../screen/later";
 import { stationKeys } from "../screen/stationKeys";
 import { useTouch } from "../screen/touch";
 import { useSize, type Size } from "../screen/useSize";
-import { useGirthInHand } from "../store/between";
+import { take, useGirthInHand } from "../store/between";
 import { selectDevelopment, selectStation } from "../store/select";
 import { usePurpose } from "../store/purpose";
-import { hold, point, useApp } from "../store/store";
+import { point, useApp } from "../store/store";
 import { words } from "../words/interface";
 import { useCamera } from "./camera";
 import { useProjected } from "./projected";
@@ -80,7 +80,7 @@ function Sheet({ size }: { size: Size }) {
         viewBox={viewBox(view)}
         onPointerMove={(event) => point(stationUnder(event))}
         onPointerLeave={() => point(null)}
-        onClick={(event) => hold(stationUnder(event))}
+        onClick={(event) => take(stationUnder(event))}
       >
         <title id="board-title">{words.boardTitle(development.job.title || words.untitled, format.trade)}</title>
         <desc id="board-description">{words.boardDescription(format.trade)}</desc>

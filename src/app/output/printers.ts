@@ -1,4 +1,5 @@
 import { create } from "zustand";
+import { say } from "../store/store";
 import { MOST_CORRECTION, type PrinterCorrection } from "../../drawing/sheets/setup";
 
 // The printers measured on this device, each on each paper.
@@ -37,6 +38,7 @@ function keep(all: readonly Printer[]): void {
     localStorage.setItem(place, JSON.stringify(all));
   } catch {
     // Without storage a correction lasts until the page is left.
+    say({ kind: "no-storage" });
   }
 }
 

@@ -1,8 +1,9 @@
 import { memo, useEffect, useRef, type KeyboardEvent, type SyntheticEvent } from "react";
 import type { Piece } from "../../core/index";
 import { stationKeys } from "../screen/stationKeys";
+import { take } from "../store/between";
 import { selectStation } from "../store/select";
-import { hold, point, useApp } from "../store/store";
+import { point, useApp } from "../store/store";
 import { words } from "../words/interface";
 import type { RodLayout } from "./layout";
 import type { RodRow } from "./rows";
@@ -27,7 +28,7 @@ export const StationTable = memo(function StationTable({ piece, rows, layout }: 
       onKeyDown={keysAcross(piece.stations.length)}
       onPointerMove={(event) => event.pointerType === "mouse" && point(columnOf(event))}
       onPointerLeave={() => point(null)}
-      onClick={(event) => hold(columnOf(event))}
+      onClick={(event) => take(columnOf(event))}
     >
       <table style={{ width: layout.left + layout.column * piece.stations.length }} data-fits={layout.fits || undefined} data-dense={layout.dense || undefined}>
         <caption className="unseen">{words.table.caption}</caption>

@@ -7,7 +7,8 @@ import { RunView } from "../board/RunView";
 import { runsByClause } from "../board/runs";
 import { sheetPoint } from "../board/view";
 import type { Size } from "../screen/useSize";
-import { hold, point } from "../store/store";
+import { take } from "../store/between";
+import { point } from "../store/store";
 import { dragged } from "./turned";
 
 /** CSS pixels a press may stray and still be a click. */
@@ -57,7 +58,7 @@ export function PictorialView({ drawn, size, sheet, sight, turn }: Props) {
       }}
       onPointerMove={onPointerMove}
       onPointerUp={(event) => {
-        if (drag.current && !drag.current.moved) hold(stationUnder(event));
+        if (drag.current && !drag.current.moved) take(stationUnder(event));
         drag.current = null;
       }}
       onPointerCancel={() => (drag.current = null)}

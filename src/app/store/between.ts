@@ -34,6 +34,12 @@ export function holdBetween(girth: number | null): void {
   useBetween.setState({ held: girth, pointed: null });
 }
 
+/** Takes a station in hand; null puts down what is, a place between stations too. */
+export function take(station: number | null): void {
+  if (station === null) holdBetween(null);
+  else hold(station);
+}
+
 export function pointBetween(girth: number | null): void {
   if (girth !== null) point(null);
   if (useBetween.getState().pointed !== girth) useBetween.setState({ pointed: girth });

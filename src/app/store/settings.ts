@@ -1,5 +1,6 @@
 import { create } from "zustand";
 import type { Trade } from "../../drawing/tradeWords";
+import { say } from "./store";
 
 // How things are shown on this device; no part of the job.
 
@@ -50,7 +51,8 @@ export function set<K extends keyof Settings>(name: K, value: Settings[K]): void
   try {
     localStorage.setItem(place, JSON.stringify(useSettings.getState()));
   } catch {
-    // Without storage the setting lasts until the page is left; the banner of the job says that nothing is kept.
+    // Without storage the setting lasts until the page is left.
+    say({ kind: "no-storage" });
   }
 }
 
