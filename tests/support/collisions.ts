@@ -12,13 +12,14 @@ export function collisions(items: readonly Item[]): string[] {
   const others = items.filter(({ kind }) => kind !== "text").map((item) => {
     const space = clearSpace(0);
     space.take([item]);
-    return { item, space };
+    return { item, space, bounds: boundsOfItem(item) };
   });
+  const boxes = figures.map(boundsOfItem);
   figures.forEach((figure, i) => {
     const box = growBox(boundsOfItem(figure), -0.05);
-    for (const other of figures.slice(i + 1)) if (boxesOverlap(box, boundsOfItem(other))) found.push(`${figure.text} / ${other.text}`);
+    for (const [k, other] of figures.entries()) if (k > i && boxesOverlap(box, boxes[k] ?? box)) found.push(`${figure.text} / ${other.text}`);
     if (figure.clear) return;
-    for (const { item, space } of others) if (!space.isFree(box)) found.push(`${figure.text} / ${"pen" in item ? item.pen : item.kind}`);
+    for (const { item, space, bounds } of others) if (boxesOverlap(box, bounds) && !space.isFree(box)) found.push(`${figure.text} / ${"pen" in item ? item.pen : item.kind}`);
   });
   return found;
 }

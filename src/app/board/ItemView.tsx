@@ -1,5 +1,5 @@
 import { memo } from "react";
-import type { Item, TextItem } from "../../drawing/display";
+import type { Item, PathItem, TextItem } from "../../drawing/display";
 import { PENS, type PenName } from "../../drawing/pens";
 import { arrowheadData, pathData, surfaceData } from "../../output/svg/pathData";
 import { textAttributes } from "../../output/svg/textAttributes";
@@ -22,6 +22,24 @@ export const ItemView = memo(function ItemView({ item }: { item: Item }) {
   }
 });
 
+/** Items in their order, neighbouring lines of one pen as one element: for pages with a thousand lines that nobody points at. */
+export const ItemsView = memo(function ItemsView({ items }: { items: readonly Item[] }) {
+  return lineRuns(items).map((run, i) => (Array.isArray(run) ? <path key={i} d={run.map(pathData).join("")} {...stroke(run[0].pen)} /> : <ItemView key={i} item={run} />));
+});
+
+type Lines = [PathItem, ...PathItem[]];
+
+function lineRuns(items: readonly Item[]): (Item | Lines)[] {
+  const runs: (Item | Lines)[] = [];
+  for (const item of items) {
+    const last = runs.at(-1);
+    if (item.kind !== "path") runs.push(item);
+    else if (Array.isArray(last) && last[0].pen === item.pen) last.push(item);
+    else runs.push([item]);
+  }
+  return runs;
+}
+
 function TextView({ item }: { item: TextItem }) {
   const { x, y, transform, "font-size": fontSize, "text-anchor": textAnchor } = textAttributes(item);
   return (
@@ -36,9 +54,7 @@ function GroupView({ item }: { item: Extract<Item, { kind: "group" }> }) {
   return (
     <svg x={left} y={-top} width={right - left} height={top - bottom} viewBox={`${left} ${-top} ${right - left} ${top - bottom}`} overflow="hidden">
       <g transform={`translate(${item.move.x} ${-item.move.y})`}>
-        {item.items.map((inner, i) => (
-          <ItemView key={i} item={inner} />
-        ))}
+        <ItemsView items={item.items} />
       </g>
     </svg>
   );

@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import { boundsOf } from "../../drawing/bounds";
 import { growBox } from "../../drawing/box";
 import { viewBox } from "../../output/svg/viewBox";
-import { ItemView } from "../board/ItemView";
+import { ItemsView } from "../board/ItemView";
 import { useFormat } from "../quantity/useFormat";
 import { useFabrication } from "../shop/useFabrication";
 import { outputWords } from "../words/output";
@@ -23,9 +23,7 @@ export function CutPreview() {
       <p>{apart && count > 1 ? outputWords.outcome.apart(count) : outputWords.outcome.cut(count, size)}</p>
       <div className="previews">
         <svg className="page-preview" viewBox={viewBox(box)} role="img" aria-label={outputWords.allParts}>
-          {items.map((item, i) => (
-            <ItemView key={i} item={item} />
-          ))}
+          <ItemsView items={items} />
         </svg>
       </div>
     </section>

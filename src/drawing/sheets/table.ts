@@ -30,12 +30,12 @@ const PITCHED = 1.57;
 /** Height of the letters of heads, mm, and the width that heads are wrapped at unless the column is wider. */
 const HEAD = 2.5, HEAD_WIDTH = 16;
 
-/** Rows of texts under heads; `last` sets the last row apart as a sum. Letters are 3.5 mm high unless given. */
-export function table(columns: readonly Column[], rows: readonly (readonly string[])[], { last = false, lettering = LETTERING } = {}): Table {
-  const pitch = PITCHED * lettering;
-  const lines = rows.map((row) => row.map((text, i) => wrapText(text, columns[i]?.most ?? Infinity, lettering)));
+/** Rows of texts under heads; `last` sets the last row apart as a sum. */
+export function table(columns: readonly Column[], rows: readonly (readonly string[])[], { last = false } = {}): Table {
+  const pitch = PITCHED * LETTERING;
+  const lines = rows.map((row) => row.map((text, i) => wrapText(text, columns[i]?.most ?? Infinity, LETTERING)));
   const widths = columns.map(({ head }, i) => {
-    const body = Math.max(0, ...lines.flatMap((row) => (row[i] ?? []).map((line) => textWidth(line, lettering))));
+    const body = Math.max(0, ...lines.flatMap((row) => (row[i] ?? []).map((line) => textWidth(line, LETTERING))));
     const words = head.split(" ").map((word) => textWidth(word, HEAD));
     return Math.max(body, ...words, Math.min(HEAD_WIDTH, textWidth(head, HEAD))) + 2 * AIR;
   });
@@ -56,7 +56,7 @@ export function table(columns: readonly Column[], rows: readonly (readonly strin
       ...lefts.slice(1).map((x) => stroke("ruler", { x, y: corner.y }, { x, y: corner.y - height })),
       stroke("contour", { x: corner.x, y: corner.y - headHeight }, { x: corner.x + width, y: corner.y - headHeight }),
       ...heads.flatMap((wrapped, i) => wrapped.map((text, line) => letters(text, i, corner.y - AIR / 2 - (line + 1) * HEAD * 1.4 + HEAD * 0.2, HEAD))),
-      ...lines.flatMap((row, r) => row.flatMap((wrapped, i) => wrapped.map((text, line) => letters(text, i, (tops[r] ?? 0) - (line + 1) * pitch + (pitch - lettering) / 2 - AIR / 4, lettering)))),
+      ...lines.flatMap((row, r) => row.flatMap((wrapped, i) => wrapped.map((text, line) => letters(text, i, (tops[r] ?? 0) - (line + 1) * pitch + (pitch - LETTERING) / 2 - AIR / 4, LETTERING)))),
       ...tops.slice(1).map((y, i) => stroke(last && i === tops.length - 2 ? "contour" : "ruler", { x: corner.x, y }, { x: corner.x + width, y })),
     ];
   };

@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Development } from "../../../src/core/index";
 import { boundsOf } from "../../../src/drawing/bounds";
-import type { Item } from "../../../src/drawing/display";
+import type { Item, TextItem } from "../../../src/drawing/display";
 import { type DocumentKind, documentPages } from "../../../src/drawing/sheets/documentPages";
 import type { Page } from "../../../src/drawing/sheets/page";
 import { type PaperName, paperNamed } from "../../../src/drawing/sheets/papers";
 import type { Section } from "../../../src/drawing/sheets/section";
 import { DEFAULT_SETUP, type PageSetup } from "../../../src/drawing/sheets/setup";
+import { collisions } from "../../support/collisions";
 import { developed } from "../../support/developed";
 import { openingCut, pipeJob, planeCut } from "../../support/pipeJob";
 
@@ -19,6 +20,12 @@ const shop = developed({
   }), title: "Vent",
 });
 
+/** A top of six planes, each closed by a plate of its own. */
+const manyParts = developed(pipeJob({
+  diameter: 100, length: 200, thickness: 1, cuts: [0, 60, 120, 180, 240, 300].map((direction) => planeCut({ id: `roof-${direction}`, angle: 30, direction, at: "axis", height: 150 })),
+  fabrication: { quantity: 12, plates: { top: { fit: "inside", gap: 0 }, bottom: { fit: "inside", gap: 0 } } },
+}));
+
 const on = (name: PaperName, more: Partial<PageSetup> = {}): PageSetup => ({ ...DEFAULT_SETUP, paper: { kind: "named", name }, ...more });
 const smallest = (family: "iso" | "us"): PageSetup => ({ ...DEFAULT_SETUP, paper: { kind: "smallest", family } });
 
@@ -29,6 +36,7 @@ function sections(development: Development, kind: DocumentKind, setup: PageSetup
 }
 
 const written = (items: readonly Item[]): string[] => items.flatMap((item) => (item.kind === "text" ? [item.text] : item.kind === "group" ? written(item.items) : []));
+const listed = (items: readonly Item[]): TextItem[] => items.filter((item): item is TextItem => item.kind === "text");
 const said = ({ items }: Page) => written(items).join(" ");
 const group = ({ items }: Page) => items.find((item) => item.kind === "group");
 const pagesOf = (all: readonly Section[]) => all.flatMap(({ pages }) => pages);
@@ -165,6 +173,27 @@ describe("documentPages: part list", () => {
     const [section] = sections(shop, "parts", on("A4"));
     const words = said(section!.pages[0]!);
     for (const one of ["pipe top plate", "Mass in all kg", "steel, 1.6 thick"]) expect(words).toContain(one);
+  });
+
+  it("keeps letters of 3.5 mm, heads of 2.5 mm, and everything inside the frame on any paper, however narrow", () => {
+    const own = (width: number, height: number): PageSetup => ({ ...DEFAULT_SETUP, paper: { kind: "own", width, height } });
+    for (const setup of [on("A4"), on("A4", { orientation: "portrait" }), on("Letter", { orientation: "portrait" }), own(148, 210), own(160, 160), { ...DEFAULT_SETUP, paper: { kind: "roll", width: 160 } } as const, on("A3")]) {
+      for (const development of [shop, manyParts]) {
+        const [section] = sections(development, "parts", setup);
+        const seen = section!.pages.flatMap(({ items }) => listed(items));
+        const heights = seen.map(({ height }) => height);
+        expect(Math.min(...heights)).toBe(2.5);
+        const words = seen.map(({ text }) => text).join(" ");
+        for (const one of ["pipe top plate", "Together", "steel, 1"]) expect(words).toContain(one);
+        const figures = seen.filter(({ text }) => /^\d+\.\d{3}$/.test(text));
+        expect(figures.length).toBeGreaterThan(3);
+        expect(Math.min(...figures.map(({ height }) => height))).toBe(3.5);
+        for (const { items, width } of section!.pages) {
+          for (const text of listed(items)) expect(boundsOf([text]).right, text.text).toBeLessThanOrEqual(width - setup.margin + 0.01);
+          expect(collisions(items)).toEqual([]);
+        }
+      }
+    }
   });
 });
 
