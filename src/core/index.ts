@@ -32,7 +32,7 @@ export { rectification, paperPoint, picturePoint, LENS_POINTS, type PictureSize,
 export { POINTS, type MarkedPoint } from "./inspect/photo/markedPoint";
 export { tracedCrossings } from "./inspect/photo/tracedCrossings";
 
-export { exerciseFault, variantOfCode, variants, variantSearch, type Search, type Variant, type VariantFault, type Variants } from "./variant/variants";
+export { exerciseFault, mostTried, variantOfCode, variants, variantSearch, type Search, type Variant, type VariantFault, type Variants } from "./variant/variants";
 export { exerciseOf, type Exercise } from "./variant/exercise";
 export type { Constraint } from "./variant/broken";
 export type { RangeFault } from "./variant/rangeValues";

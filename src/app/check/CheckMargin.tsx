@@ -1,6 +1,7 @@
 import { useFormat } from "../quantity/useFormat";
 import { checkWords } from "../words/check";
 import { words } from "../words/interface";
+import { useVariantAddress } from "../class/useVariantAddress";
 import { DrawingFields } from "./DrawingFields";
 import { OverlayVerb } from "./OverlayVerb";
 import { MarksView } from "./MarksView";
@@ -12,6 +13,7 @@ import "../theme/check.css";
 
 /** A hand-drawn development held against the true one: what was read, the verdict in words, why, and the marks. */
 export function CheckMargin() {
+  useVariantAddress();
   const check = useCheck();
   const diagnosis = useDiagnosis(check);
   const { trade } = useFormat();

@@ -7,8 +7,8 @@ export interface PdfWish {
   readonly signal: AbortSignal;
 }
 
-/** The pages as a PDF file, null when `signal` put an end to it; what makes PDF is fetched with the first. Rejects when that cannot be. */
-export async function makePdf(pages: readonly Page[], { title, onPage, signal }: PdfWish): Promise<Blob | null> {
+/** The pages, which may be drawn one after the other while the file is made, as a PDF file, null when `signal` put an end to it; what makes PDF is fetched with the first. Rejects when that cannot be. */
+export async function makePdf(pages: Iterable<Page> | AsyncIterable<Page>, { title, onPage, signal }: PdfWish): Promise<Blob | null> {
   const [{ pdfDocument }, lettering] = await Promise.all([import("../../output/pdf/pdfDocument"), fetchLettering()]);
   const bytes = await pdfDocument(pages, { title, lettering, onPage, signal, pause, language: document.documentElement.lang });
   return bytes && new Blob([bytes as Uint8Array<ArrayBuffer>], { type: "application/pdf" });

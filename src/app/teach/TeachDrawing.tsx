@@ -9,6 +9,7 @@ import { ItemView } from "../board/ItemView";
 import type { Format } from "../quantity/format";
 import { selectHeld } from "../store/select";
 import { useApp } from "../store/store";
+import { useTeachPart } from "./part";
 import { drawnStation, useTeaching } from "./teaching";
 import "../theme/teach.css";
 
@@ -26,8 +27,10 @@ export const TeachDrawing = memo(function TeachDrawing({ board, development, for
   const held = useApp(selectHeld);
   const steps = useMemo(() => stepsOf(board, development, { way, figures: format, words: stepWords(format.trade) }), [board, development, way, format]);
   useLayoutEffect(() => useTeaching.setState({ steps }), [steps]);
-  const index = Math.max(0, steps.findIndex((step) => step.name === name));
-  const station = drawnStation(steps, { index, station: held }, each);
+  // Beside a class set the drawing is whole.
+  const whole = useTeachPart((state) => state.part !== "steps");
+  const index = whole ? steps.length - 1 : Math.max(0, steps.findIndex((step) => step.name === name));
+  const station = drawnStation(steps, { index, station: held }, each && !whole);
   const { construction, items, fresh } = useMemo(() => drawnAt(board, steps, index, station), [board, steps, index, station]);
   const parts = (all: readonly Item[]) => [all.filter((item) => !fresh.has(item)), all.filter((item) => fresh.has(item))] as const;
   const [oldLines, newLines] = parts(construction);

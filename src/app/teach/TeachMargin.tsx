@@ -4,26 +4,51 @@ import { useFormat } from "../quantity/useFormat";
 import { selectJob } from "../store/select";
 import { useApp } from "../store/store";
 import { teachWords as said } from "../words/teach";
+import { later } from "../screen/later";
 import { jump } from "./lead";
+import { teachParts, useTeachPart } from "./part";
 import { Player } from "./Player";
 import { drawnStation, useTeaching } from "./teaching";
 import { useAddress, useLesson, type Lesson } from "./useLesson";
 import { useLeadingKeys, usePlaying } from "./usePlaying";
 import "../theme/teach.css";
 
-/** In place of the description: what the step does and why, the player, and the steps to jump to. */
+const ClassPart = later(async () => (await import("../class/ClassPart")).ClassPart);
+
+/** In place of the description: what the step does and why, the player, and the steps to jump to; or the class set. */
 export function TeachMargin() {
   const margin = useRef<HTMLElement>(null);
   const lesson = useLesson();
+  const part = useTeachPart((state) => state.part);
   useAddress(lesson);
   usePlaying(lesson);
   useLeadingKeys();
   return (
     <section id="description" className="description teach" aria-label={said.title} tabIndex={-1} ref={margin}>
-      {lesson && <StepText lesson={lesson} />}
-      {lesson && <Player lesson={lesson} margin={margin} />}
-      {lesson && <StepList lesson={lesson} />}
+      <Parts />
+      {part === "class" && <ClassPart />}
+      {part === "steps" && lesson && <StepText lesson={lesson} />}
+      {part === "steps" && lesson && <Player lesson={lesson} margin={margin} />}
+      {part === "steps" && lesson && <StepList lesson={lesson} />}
     </section>
+  );
+}
+
+/** What of teaching stands below. */
+function Parts() {
+  const part = useTeachPart((state) => state.part);
+  const show = (one: typeof part) => {
+    useTeaching.setState({ playing: false });
+    useTeachPart.setState({ part: one });
+  };
+  return (
+    <nav className="teach-parts" aria-label={said.parts.label}>
+      {teachParts.map((one) => (
+        <button key={one} type="button" className="verb" aria-current={one === part ? "page" : undefined} onClick={() => show(one)}>
+          {said.parts[one]}
+        </button>
+      ))}
+    </nav>
   );
 }
 

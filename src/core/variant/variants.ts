@@ -25,9 +25,10 @@ export type VariantFault =
 
 export type Variants = { readonly ok: true; readonly variants: readonly Variant[] } | { readonly ok: false; readonly fault: VariantFault };
 
-/** How many are tried for each variant asked for, and at least, before it is said that the ranges do not give enough. */
-const PATIENCE = 40;
-const LEAST_TRIED = 200;
+/** How many ways to choose are looked at for so many variants before it is said that the ranges do not give enough. */
+export function mostTried(count: number): number {
+  return Math.max(200, 40 * count);
+}
 
 /** mm between the pattern's curves and the true edge: only ends, girth and height are looked at, and those are exact at any. */
 const COARSE = 1;
@@ -52,7 +53,7 @@ export function variants(exercise: Exercise, count: number): Variants {
   if (!(Number.isInteger(count) && count >= 1 && count <= 5000)) throw new RangeError(`invalid count: ${count}; not a whole number in [1, 5000]`);
   const fault = exerciseFault(exercise);
   if (fault) return { ok: false, fault };
-  const most = Math.max(LEAST_TRIED, PATIENCE * count);
+  const most = mostTried(count);
   for (const { all, tried, found, failed } of variantSearch(exercise)) {
     if (found.length >= count) return { ok: true, variants: found };
     if (tried >= most || BigInt(tried) >= all) return { ok: false, fault: { kind: "too-few", found: found.length, tried, failed } };

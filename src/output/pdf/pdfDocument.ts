@@ -26,24 +26,26 @@ export interface PdfChoices {
  * The bytes of the file; null when `signal` put an end to it. The MediaBox of each page is its paper, to 1e-6 point.
  * @throws RangeError for no pages at all.
  */
-export async function pdfDocument(pages: readonly Page[], { title, lettering, made = new Date(), language = "en", onPage, pause, signal }: PdfChoices): Promise<Uint8Array | null> {
-  if (pages.length === 0) throw new RangeError("no pages");
+export async function pdfDocument(pages: Iterable<Page> | AsyncIterable<Page>, { title, lettering, made = new Date(), language = "en", onPage, pause, signal }: PdfChoices): Promise<Uint8Array | null> {
   const { PDFDocument } = await import("pdfkit");
   const info = { Title: title, Creator: "Flatwright", Producer: "Flatwright", CreationDate: made };
   const file = new PDFDocument({ autoFirstPage: false, pdfVersion: "1.7", font: lettering, displayTitle: true, lang: language, margin: 0, info });
   Object.assign(file._root.data.ViewerPreferences.data, { PrintScaling: "None", PickTrayByPDFSize: true });
   const whole = collected(file);
   const layers = layersOf(file);
-  for (const [i, page] of pages.entries()) {
+  let written = 0;
+  for await (const page of pages) {
     if (signal?.aborted) return null;
     file.addPage({ size: [POINTS * page.width, POINTS * page.height], margin: 0 });
     file.page.fonts[file._font.id] ??= file._font.ref();
     file.page.resources.data["Properties"] = layers;
     file.addContent(pageOperators(page, file._font));
-    onPage?.(i + 1);
+    written++;
+    onPage?.(written);
     await pause?.();
   }
   if (signal?.aborted) return null;
+  if (written === 0) throw new RangeError("no pages");
   file.end();
   return whole;
 }

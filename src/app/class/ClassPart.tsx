@@ -1,0 +1,38 @@
+import { useMemo } from "react";
+import { exerciseFault, exerciseOf } from "../../core/index";
+import { selectJob } from "../store/select";
+import { useApp } from "../store/store";
+import { classWords as said } from "../words/class";
+import { ChoicesFields } from "./ChoicesFields";
+import { ClassFields } from "./ClassFields";
+import { useClassList } from "./classList";
+import { CountSentence } from "./CountSentence";
+import { KeepsFields } from "./KeepsFields";
+import { OpenPiece } from "./OpenPiece";
+import { RangesFields } from "./RangesFields";
+import { SetVerbs } from "./SetVerbs";
+import { useSearch } from "./useSearch";
+import "../theme/class.css";
+
+/** Own dimensions for every student: what differs, what all keep to, who is in the class, and the files made of it. */
+export function ClassPart() {
+  const job = useApp(selectJob);
+  const students = useClassList((list) => list.students);
+  const exercise = useMemo(() => exerciseOf(job), [job]);
+  const search = useSearch(job, students.length);
+  const sound = exerciseFault(exercise) === null;
+  const found = search?.found ?? [];
+  return (
+    <div className="class-set">
+      <h2>{said.title}</h2>
+      <p className="found">{said.begin}</p>
+      <RangesFields exercise={exercise} />
+      <ChoicesFields exercise={exercise} />
+      <KeepsFields exercise={exercise} />
+      {sound && <CountSentence exercise={exercise} search={search} wanted={students.length} />}
+      <ClassFields />
+      <SetVerbs ready={sound && found.length >= students.length} />
+      <OpenPiece students={students} found={found} />
+    </div>
+  );
+}
