@@ -87,7 +87,7 @@ export const classWords = {
   qr: "A code on each question that opens its piece for checking",
   place: "Address of this program in it",
   placeHere: "This address is of this machine alone: on another device the code opens nothing. Type the address at which the class reaches the program.",
-  placeFault: "This is no web address: it begins with http:// or https://.",
+  placeFault: "This is no web address: write it as it stands above the page in the browser.",
   progress: { scale: (done: number, of: number) => `Finding a scale for all: ${done} of ${of}`, sheets: (done: number, of: number) => `Student ${done} of ${of}`, pieces: (done: number, of: number) => `Choosing dimensions: ${done} of ${of}` },
   cancel: "Cancel",
   failedSheet: (who: string) => `The sheet of ${who} cannot be made:`,
