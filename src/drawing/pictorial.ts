@@ -22,6 +22,8 @@ export interface PictorialOptions {
   readonly height: number;
   /** Index of the station in hand. */
   readonly station?: number | null;
+  /** Whether this stage of the rolling alone fills the window. */
+  readonly alone?: boolean;
 }
 
 export interface Pictorial {
@@ -49,13 +51,14 @@ const LEAST_SPACE = 1.6;
 
 /**
  * The view of a sheet, in the middle of its window. The scale is that at which every stage of the rolling fits in the isometric view, so
- * that lengths stay as they are while it rolls; less only where the sheet, turned otherwise, would not fit.
+ * that lengths stay as they are while it rolls; less only where the sheet, turned otherwise, would not fit, and more for a stage alone.
  * @throws RangeError for a window without room or a fraction outside [0, 1].
  */
 export function pictorial(sheet: PictorialSheet, options: PictorialOptions): Pictorial {
-  const { fraction, sight, width, height, station = null } = options;
+  const { fraction, sight, width, height, station = null, alone = false } = options;
   if (!(width > 2 * MARGIN && height > 2 * MARGIN)) throw new RangeError(`invalid window: ${width} × ${height}`);
-  const { piece, room } = sheet;
+  const { piece } = sheet;
+  const room = alone ? { width: 0, height: 0 } : sheet.room;
   const axes = sightAxes(piece, sight, fraction);
   const { left, right, bottom, top } = boxOfPoints(sheet.loops.flatMap((loop) => loop.map((point) => pictured(piece, axes, point, fraction))));
   const scale = Math.min((width - 2 * MARGIN) / Math.max(room.width, right - left), (height - 2 * MARGIN) / Math.max(room.height, top - bottom));

@@ -64,7 +64,7 @@ test("a saved job is a file that opens to the same job", async ({ page }) => {
 
 test("the table is saved as CSV", async ({ page }) => {
   const waiting = page.waitForEvent("download");
-  await page.getByRole("button", { name: "Save table as CSV" }).click();
+  await page.getByRole("button", { name: "Save as CSV" }).click();
   const text = await readFile(await (await waiting).path(), "utf8");
   expect(text.trim().split(/\r?\n/).length).toBeGreaterThan(16);
   expect(text).toContain("156.98");

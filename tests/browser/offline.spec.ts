@@ -32,7 +32,7 @@ test("a sitting at the page asks no other address and breaks no rule of its poli
     await page.keyboard.press("Escape");
   }
   const waiting = page.waitForEvent("download");
-  await page.getByRole("button", { name: "Save table as CSV" }).click();
+  await page.getByRole("button", { name: "Save as CSV" }).click();
   await waiting;
   await page.getByRole("button", { name: "Examples" }).click();
   await page.locator(".example").last().click();

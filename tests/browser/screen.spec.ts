@@ -11,6 +11,18 @@ test("at 1440 x 900 description, views, pattern and rod are seen without scrolli
   for (const [i, a] of boxes.entries()) for (const b of boxes.slice(i + 1)) expect(a && b && overlap(a, b)).toBe(0);
 });
 
+test("at 1440 x 900 the margin of the first example holds all of its description, and below it what was measured, folded", async ({ page }) => {
+  await page.goto("/");
+  await page.locator(".rod-scale").focus();
+  const proof = page.locator(".proof summary");
+  await expect(proof).toBeInViewport({ ratio: 1 });
+  await expect(page.getByRole("button", { name: "Add a seam, an edge, a plate" })).toBeVisible();
+  expect(await page.locator(".description-page").evaluate(({ scrollHeight, clientHeight }) => scrollHeight - clientHeight)).toBeLessThanOrEqual(0);
+  await expect(page.getByText("Rolls back within")).toBeHidden();
+  await proof.click();
+  await expect(page.getByText("Rolls back within")).toBeInViewport({ ratio: 1 });
+});
+
 test("no letters of the drawing overlap one another at 1440 x 900", async ({ page }) => {
   await page.goto("/");
   const boxes = await page.locator(".drawing .letters").evaluateAll((all) => all.map((one) => ({ ...one.getBoundingClientRect().toJSON(), text: one.textContent }) as DOMRect & { text: string }));

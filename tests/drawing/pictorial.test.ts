@@ -33,6 +33,13 @@ const middleOf = (item: PathItem | undefined): Vec2 => {
 };
 
 describe("pictorial", () => {
+  it("of one stage alone fills its window, whatever the others would take", () => {
+    for (const fraction of [0, 0.4, 1]) for (const sight of [isometric("first"), FROM_FRONT]) {
+      const { left, right, bottom, top } = boundsOf(view(vent(), { fraction, sight, alone: true }).items);
+      expectClose(Math.max((right - left) / (WINDOW.width - 2), (top - bottom) / (WINDOW.height - 2)), 1, 0.01);
+    }
+  });
+
   it("shows the finished pipe from the front as the front view does, wherever the seam and whichever face is up", () => {
     for (const seam of seams) for (const face of ["inside", "outside"] as const) {
       const piece = vent({ seam, face });

@@ -65,8 +65,9 @@ export function Description() {
           </p>
         )}
         <NoteField />
-        <ProofView />
+        {isNarrow && <ProofView />}
       </div>
+      {!isNarrow && <ProofView />}
       {!isNarrow && help.on && <FieldHelp field={help.field} />}
     </section>
   );

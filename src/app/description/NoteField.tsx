@@ -14,6 +14,7 @@ export function NoteField() {
       <textarea
         rows={2}
         maxLength={LIMITS.note.max}
+        placeholder=" "
         value={typed ?? note}
         data-typed={typed === null ? undefined : true}
         onChange={(event) => setTyped(event.target.value)}

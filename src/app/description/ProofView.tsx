@@ -4,9 +4,10 @@ import { useAdequacy } from "../rod/useAdequacy";
 import { selectPiece } from "../store/select";
 import { useSettings } from "../store/settings";
 import { useApp } from "../store/store";
+import "../theme/proof.css";
 import { measuredWords } from "../words/measured";
 
-/** What was measured on the flat pattern against the pipe in space. */
+/** What was measured on the flat pattern against the pipe in space, folded until it is wanted. */
 export function ProofView() {
   const piece = useApp(selectPiece);
   return piece ? <ProofOf piece={piece} /> : null;
@@ -22,14 +23,14 @@ function ProofOf({ piece }: { piece: Piece }) {
   const rows = [
     [said.girth(format.trade), length(proof.girth)],
     [said.chords, said.short(length(chordLoss), (100 * chordLossRatio).toFixed(2))],
-    [said.area, said.within(format.area(proof.areaFlat), within(proof.areaFlat - proof.areaSurface))],
-    [said.edges, said.within(length(proof.edgeLengthFlat), within(proof.edgeLengthFlat - proof.edgeLengthSurface))],
+    [said.area, said.within(format.area(proof.areaFlat), `${within(proof.areaFlat - proof.areaSurface)} mm²`)],
+    [said.edges, said.within(length(proof.edgeLengthFlat), `${within(proof.edgeLengthFlat - proof.edgeLengthSurface)} mm`)],
     [said.closing, `${within(proof.closingError)} mm`],
     [said.rollBack, `${within(proof.rollBackError)} mm`],
   ] as const;
   return (
-    <section className="proof" aria-label={said.title(format.trade)}>
-      <p>{said.title(format.trade)}</p>
+    <details className="proof">
+      <summary>{said.title(format.trade)}</summary>
       <dl>
         {rows.map(([name, value]) => (
           <div key={name}>
@@ -38,7 +39,7 @@ function ProofOf({ piece }: { piece: Piece }) {
           </div>
         ))}
       </dl>
-    </section>
+    </details>
   );
 }
 

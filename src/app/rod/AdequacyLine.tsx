@@ -27,7 +27,7 @@ export function AdequacyLine({ piece, format }: Props) {
   const angle = offer ? directionOf(offer.theta) : 0;
   return (
     <p>
-      {measuredWords.adequacy.through(piece.stations.length - 1)}
+      {measuredWords.adequacy.curve}
       {before}
       <select
         className="choice"

@@ -13,7 +13,7 @@ export function Banner() {
   return (
     <div className="banner-place" role="status">
       {message && (
-        <div className="banner">
+        <div className="banner" data-grave={message.kind !== "set-aside" || undefined}>
           <p>
             {sentence(message)} {"fault" in message && <FaultSentence fault={message.fault} />}
           </p>

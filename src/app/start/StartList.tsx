@@ -1,20 +1,10 @@
 import { useMemo } from "react";
 import { developJob, type Job } from "../../core/index";
-import { pictorial } from "../../drawing/pictorial";
-import { pictorialSheet } from "../../drawing/pictorialSheet";
-import { isometric } from "../../drawing/pictorialSight";
-import { viewBox } from "../../output/svg/viewBox";
-import { ItemView } from "../board/ItemView";
 import { changing } from "../store/changing";
-import "../theme/rollUp.css";
-import "../theme/start.css";
 import { startWords } from "../words/start";
 import { focusField } from "./focusField";
-import { begun, startPieces, type StartPiece } from "./startPieces";
-
-/** The window of a drawing, sheet mm; a sheet mm is three CSS pixels. */
-const window = { width: 29, height: 26 };
-const px = 3;
+import { PieceDrawing } from "./PieceDrawing";
+import { begun, seenFrom, startPieces, type StartPiece } from "./startPieces";
 
 /** For a pipe without a cut: pieces to begin with, drawn as they would come out. One that cannot be made of this pipe is left out. */
 export function StartList({ job }: { job: Job }) {
@@ -31,28 +21,16 @@ export function StartList({ job }: { job: Job }) {
 }
 
 function Piece({ job, piece }: { job: Job; piece: StartPiece }) {
-  const items = useMemo(() => drawingOf(begun(job, piece)), [job, piece]);
-  if (!items) return null;
+  const made = useMemo(() => begun(job, piece), [job, piece]);
+  if (!useMemo(() => developJob(made).ok, [made])) return null;
   return (
     <li>
       <button type="button" className="start-piece" onClick={() => begin(piece)}>
-        <svg className="piece-drawing" aria-hidden="true" width={window.width * px} height={window.height * px} viewBox={viewBox({ left: 0, right: window.width, bottom: 0, top: window.height })}>
-          {items.map((item, i) => (
-            <ItemView key={i} item={item} />
-          ))}
-        </svg>
+        <PieceDrawing job={made} sight={seenFrom[piece]} />
         <span>{startWords.pieces[piece]}</span>
       </button>
     </li>
   );
-}
-
-function drawingOf(job: Job) {
-  const outcome = developJob(job);
-  const piece = outcome.ok ? outcome.development.pieces[0] : undefined;
-  if (!piece) return null;
-  const { projection } = job.drawing;
-  return pictorial(pictorialSheet(piece, projection), { fraction: 1, sight: isometric(projection), ...window }).items;
 }
 
 /** The piece becomes the description; its first number is the next to be typed. */

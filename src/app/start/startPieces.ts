@@ -1,10 +1,21 @@
 import type { Cut, Job } from "../../core/index";
+import type { Sight } from "../../drawing/pictorialSight";
 import type { startWords } from "../words/start";
 
 export type StartPiece = keyof typeof startWords.pieces;
 
 /** The pieces one can begin with, in the order they are offered. */
 export const startPieces: readonly StartPiece[] = ["slant", "roof", "branch", "saddle", "mitres", "ridge"];
+
+/** From where each shows best what is cut: a slope from its side, a shaped foot from before it, both from little above. */
+export const seenFrom: Readonly<Record<StartPiece, Sight>> = {
+  slant: { turn: -1.05, tilt: 0.45 },
+  roof: { turn: -1.25, tilt: 0.25 },
+  branch: { turn: -0.9, tilt: 0.4 },
+  saddle: { turn: -0.25, tilt: 0.25 },
+  mitres: { turn: -1.25, tilt: 0.25 },
+  ridge: { turn: -0.25, tilt: 0.25 },
+};
 
 const quarterInch = 25.4 / 4;
 
