@@ -2,6 +2,7 @@ import { create } from "zustand";
 import { PAPER_NAMES, type PaperName } from "../../drawing/sheets/papers";
 import { DEFAULT_SETUP, type PageSetup, type PaperChoice } from "../../drawing/sheets/setup";
 import type { Curves } from "../../output/dxf/entity";
+import { isAmerican } from "./isAmerican";
 
 // What is to be made of the job and on what, kept on this device.
 
@@ -36,9 +37,6 @@ export interface OutputChoices {
 }
 
 const place = "flatwright.output";
-
-/** Where the American sizes are the ones in the shop: common practice. */
-const american = /-(US|CA|MX|PH|CL|CO|VE)\b/i;
 
 const kinds: { readonly [K in keyof OutputChoices]: (value: unknown) => boolean } = {
   what: oneOf([...documents, ...files]),
@@ -89,7 +87,7 @@ function paperOf(paper: PaperWanted, width: number, height: number): PaperChoice
 
 function initial(): OutputChoices {
   const { orientation, margin, overlap } = DEFAULT_SETUP;
-  const paper = american.test(navigator.language) ? "smallest-us" : "smallest-iso";
+  const paper = isAmerican() ? "smallest-us" : "smallest-iso";
   return { what: "template", paper, width: 600, height: 900, orientation, margin, overlap, scale: null, printer: null, tolerance: 0.01, curves: "arcs", parts: "together" };
 }
 

@@ -13,9 +13,10 @@ import { useAddress, useLesson, type Lesson } from "./useLesson";
 import { useLeadingKeys, usePlaying } from "./usePlaying";
 import "../theme/teach.css";
 
+const SheetsPart = later(async () => (await import("./sheets/SheetsPart")).SheetsPart);
 const ClassPart = later(async () => (await import("../class/ClassPart")).ClassPart);
 
-/** In place of the description: what the step does and why, the player, and the steps to jump to; or the class set. */
+/** In place of the description: what the step does and why, the player, and the steps to jump to; or the sheets, or the class set. */
 export function TeachMargin() {
   const margin = useRef<HTMLElement>(null);
   const lesson = useLesson();
@@ -26,6 +27,7 @@ export function TeachMargin() {
   return (
     <section id="description" className="description teach" aria-label={said.title} tabIndex={-1} ref={margin}>
       <Parts />
+      {part === "sheets" && <SheetsPart />}
       {part === "class" && <ClassPart />}
       {part === "steps" && lesson && <StepText lesson={lesson} />}
       {part === "steps" && lesson && <Player lesson={lesson} margin={margin} />}

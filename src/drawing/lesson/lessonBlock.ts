@@ -1,12 +1,10 @@
 // The title block of a school sheet: school, exercise, who drew it, when, for how many marks; scale, projection, seam.
 
-import type { Job } from "../../core/index";
-import type { Figures } from "../figures";
 import { projectionSymbol } from "../projectionSymbol";
 import { scaleText } from "../sheets/boardSection";
 import { type Cell, type TitleBlock, titleBlock } from "../sheets/titleBlock";
 import type { LessonKind, LessonSheets } from "./lessonSheets";
-import type { AllLessonWords } from "./lessonWords";
+import { seamText } from "./seamText";
 
 /** Sheets a student is marked by. */
 const MARKED: readonly LessonKind[] = ["question", "started", "key"];
@@ -25,7 +23,7 @@ export function lessonBlock({ development: { job }, kind, school, words, code, f
     { label: school.school.trim(), value: `${title} · ${kinds[kind]}`, height: 5, most: 1, wide: true },
     { label: field.name, value: school.name || blank(26), most: 1 }, { label: field.className, value: school.className || blank(8), most: 1 },
     { label: field.date, value: school.date || blank(10), most: 1 },
-    ...(school.marksMax === null || !MARKED.includes(kind) ? [] : [{ label: field.marks, value: marksOf(String(school.marksMax)) }]),
+    ...(MARKED.includes(kind) ? [{ label: field.marks, value: school.marksMax === null ? blank(8) : marksOf(String(school.marksMax)) }] : []),
     ...(scale === null ? [] : [{ label: field.scale, value: scaleText(scale) }]),
     { label: field.stations, value: String(stations) },
     { label: field.seam, value: seamText(job, figures, words) },
@@ -35,10 +33,4 @@ export function lessonBlock({ development: { job }, kind, school, words, code, f
     ...(scale === null || kind === "card" ? [] : [{ label: field.projection, value: "", drawn: { width: 24, height: 8, items: (middle: { x: number; y: number }) => projectionSymbol(angle, { x: middle.x - 4.5, y: middle.y }, 0.55) } }]),
   ];
   return titleBlock(cells, width);
-}
-
-/** Where the seam is, in words. */
-function seamText({ development: { seam }, part: { attitude } }: Job, figures: Figures, { sheet, lesson }: AllLessonWords): string {
-  if (seam.at === "angle") return sheet.seamAtAngle(figures.angle(seam.angle));
-  return attitude === "lying" && (seam.at === "left" || seam.at === "right") ? lesson.lyingSeam[seam.at] : sheet.seamAt[seam.at];
 }

@@ -20,7 +20,7 @@ export interface SchoolBlock {
   readonly marksMax: number | null;
 }
 
-/** One line of a marking scheme; `expected` says what is looked for, in figures. */
+/** One line of a marking scheme; `expected` says what is looked for, in figures. Marks below 0 are taken off for each fault. */
 export interface MarkItem {
   readonly text: string;
   readonly marks: number;

@@ -42,15 +42,15 @@ export function stationTables({ stations }: Piece, { figures, words: { sheet: { 
   return Array.from({ length: tables }, (_, i) => table(columns, rows.slice(i * each, (i + 1) * each)));
 }
 
-/** The marking scheme with its sum; null when there is none. */
-export function markingTable({ marking, words: { lesson: { marking: said } } }: LessonSheets): Table | null {
+/** The marking scheme with the sum of what is given; null when there is none. */
+export function markingTable({ marking, words: { lesson: { marking: said, off } } }: LessonSheets): Table | null {
   if (marking.length === 0) return null;
   const expects = marking.some(({ expected }) => expected !== undefined);
   const columns: Column[] = [
     { head: said.item, align: "start", most: ITEM }, ...(expects ? [{ head: said.expected, align: "start" as const, most: EXPECTED }] : []), { head: said.marks, align: "end" }, { head: said.given, align: "end" },
   ];
-  const sum = marking.reduce((total, { marks }) => total + marks, 0);
-  const rows = marking.map(({ text, expected, marks }) => [text, ...(expects ? [expected ?? ""] : []), marksText(marks), ""]);
+  const sum = marking.reduce((total, { marks }) => total + Math.max(0, marks), 0);
+  const rows = marking.map(({ text, expected, marks }) => [text, ...(expects ? [expected ?? ""] : []), marks < 0 ? off(marksText(-marks)) : marksText(marks), ""]);
   return table(columns, [...rows, [said.total, ...(expects ? [""] : []), marksText(sum), ""]], { last: true });
 }
 

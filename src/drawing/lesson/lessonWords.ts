@@ -28,6 +28,10 @@ export interface LessonWords {
   /** On a card model: its scale, how it is put together, on its laps. */
   readonly card: { readonly heading: (scale: string) => string; readonly make: (discs: boolean) => string; readonly glue: string };
   readonly marking: Readonly<Record<"item" | "expected" | "marks" | "given" | "total", string>>;
+  /** Of ordinates: the least and the greatest. */
+  readonly between: (least: string, most: string) => string;
+  /** Marks taken off for each fault. */
+  readonly off: (marks: string) => string;
   readonly tolerance: (length: string, angle: string) => string;
   readonly chords: (count: number, chord: string, total: string, short: string) => string;
 }
@@ -58,7 +62,9 @@ export function lessonWords({ girth, pattern, short }: Pick<TradeWords, "girth" 
       glue: "glue",
     },
     marking: { item: "What is marked", expected: "Expected", marks: "Marks", given: "Given", total: "Together" },
-    tolerance: (length, angle) => `Right within ±${length} and ±${angle}.`,
+    between: (least, most) => `${least} to ${most}`,
+    off: (marks) => `−${marks} each`,
+    tolerance: (length, angle) => `Right within ±${length} on the paper and ±${angle}.`,
     chords: (count, chord, total, less) => `${count} chords of ${chord} = ${total}, ${less} short`,
   };
 }

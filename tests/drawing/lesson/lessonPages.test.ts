@@ -119,9 +119,9 @@ describe("lessonPages: key", () => {
   });
 
   it("prints the marking scheme with expected values, its sum and the tolerance", () => {
-    const marking = [{ text: "Views", marks: 3 }, { text: "Stretch-out", marks: 2.5, expected: "282.74" }];
+    const marking = [{ text: "Views", marks: 3 }, { text: "Stretch-out", marks: 2.5, expected: "282.74" }, { text: "Hidden edge missing", marks: -2 }];
     const said = textsOf(pages(EXAMPLE_DEVELOPMENTS[0]!.development, "key", { marking, tolerance: { length: 1, angle: 0.5 } }).flatMap(({ items }) => items)).map(({ text }) => text);
-    for (const one of ["Views", "282.74", "5.5", "Right within ±1 mm and ±0.5°."]) expect(said).toContain(one);
+    for (const one of ["Views", "282.74", "−2 each", "5.5", "Right within ±1 mm on the paper and ±0.5°."]) expect(said).toContain(one);
   });
 
   it("lets no figure touch another, and clears the paper where a line runs through one", () => {
