@@ -26,7 +26,7 @@ export function LaidSheets({ laid }: { laid: readonly LaidOut[] | null }) {
     return (
       <section key={kind} className="laid-sheets" aria-label={name}>
         <p>
-          <strong>{name}</strong> {said.made(pages.length, paper, scale === null ? null : scaleText(scale))}
+          <strong>{name}:</strong> {said.made(pages.length, paper, scale === null ? null : scaleText(scale))}
         </p>
         <div className="previews">
           {pages.slice(0, shown).map((page, i) => (

@@ -1,12 +1,14 @@
 import { SCALES, scaleText } from "../../../drawing/sheets/boardSection";
 import { papersOf, type PaperName } from "../../../drawing/sheets/papers";
 import { PanelChoice } from "../../output/PanelChoice";
+import { useFormat } from "../../quantity/useFormat";
 import { sheetsWords as said } from "../../words/sheets";
 import { chooseSheets, useSheets, type SheetChoices } from "./sheetChoices";
 
 /** "On [A3], [whichever way is better], at scale [the largest that fits], in [first angle]." and what concerns single kinds. */
 export function SheetsSentence() {
   const choices = useSheets();
+  const { trade } = useFormat();
   const { kinds, paper, orientation, scale, angle } = choices;
   return (
     <>
@@ -43,8 +45,8 @@ export function SheetsSentence() {
       </p>
       {kinds.includes("started") && (
         <p className="sentence">
-          {said.begun}{" "}
-          <PanelChoice label={said.started} value={choices.started} put={(value) => chooseSheets({ started: value as SheetChoices["started"] })} tail=".">
+          {said.begun(trade)}{" "}
+          <PanelChoice label={said.started(trade)} value={choices.started} put={(value) => chooseSheets({ started: value as SheetChoices["started"] })} tail=".">
             {optionsOf(said.startedBy)}
           </PanelChoice>
         </p>
