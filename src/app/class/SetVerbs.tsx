@@ -37,7 +37,7 @@ export function SetVerbs({ ready }: { ready: boolean }) {
       ) : (
         <p className="class-verbs">
           {(Object.keys(kinds) as SetKind[]).map((kind) => (
-            <button key={kind} type="button" className="verb" disabled={!ready || (kind === "question" && barred)} onClick={() => make(kind)}>
+            <button key={kind} type="button" className="verb" disabled={!ready || (kind !== "answers" && barred)} onClick={() => make(kind)}>
               {kinds[kind]}
             </button>
           ))}

@@ -1,9 +1,7 @@
-import { develop, type Job, type Problem, type Variant } from "../../core/index";
+import { develop, type Development, type Job, type Problem, type Variant } from "../../core/index";
 import { lessonPages, type LessonOutcome } from "../../drawing/lesson/lessonPages";
 import type { LessonKind, LessonSheets } from "../../drawing/lesson/lessonSheets";
 import type { Page } from "../../drawing/sheets/page";
-import type { Format } from "../quantity/format";
-import { lessonOfPiece } from "./lessonOfPiece";
 import type { Student } from "./studentsOf";
 import { variantJob } from "./variantJob";
 
@@ -15,12 +13,26 @@ export interface Pupil {
   readonly variant: Variant;
 }
 
+/** One student's piece, for its sheet. */
+export interface OfPiece {
+  readonly kind: LessonKind;
+  readonly development: Development;
+  readonly name: string;
+  readonly className: string;
+  /** Of the exercise, without the code. */
+  readonly title: string;
+  readonly code: string;
+  readonly qr: LessonSheets["qr"];
+  readonly scale: number | null;
+}
+
 export interface SetOf {
   readonly kind: LessonKind;
   readonly pupils: readonly Pupil[];
   /** Of the exercise. */
   readonly title: string;
-  readonly format: Format;
+  /** The sheet of one piece, as the teacher chose it. */
+  readonly lesson: (piece: OfPiece) => LessonSheets;
   /** The code to be read by a camera for this piece; null for none. */
   readonly qr: ((code: string, job: Job) => Promise<LessonSheets["qr"]>) | null;
 }
@@ -32,11 +44,14 @@ export class SheetFault extends Error {
   }
 }
 
+/** A code of its least size: the sheet keeps the same room for any. */
+const ANY_CODE: LessonSheets["qr"] = [[true]];
+
 /** The largest scale at which every sheet of the class fits its paper, so that all are alike; null where the sheets have none. `told` after each; null too when it is stopped. */
 export async function scaleForAll(set: SetOf, told: (done: number) => Promise<boolean>): Promise<number | null> {
   let least: number | null = null;
   for (const [place, pupil] of set.pupils.entries()) {
-    const { scale } = drawn(set, place, pupil, null, null);
+    const { scale } = drawn(set, place, pupil, null, set.qr && ANY_CODE);
     if (scale !== null) least = Math.min(least ?? scale, scale);
     if (!(await told(place + 1))) return null;
   }
@@ -46,17 +61,16 @@ export async function scaleForAll(set: SetOf, told: (done: number) => Promise<bo
 /** The pages of the class, in the order of its list. @throws SheetFault for a sheet that cannot be made. */
 export async function* setPages(set: SetOf, scale: number | null, told: (done: number) => void): AsyncGenerator<Page, void> {
   for (const [place, pupil] of set.pupils.entries()) {
-    const { code, job } = pupil.variant;
-    const qr = set.qr ? await set.qr(code, variantJob(pupil.variant)) : null;
-    yield* drawn(set, place, { ...pupil, variant: { code, job } }, scale, qr).pages;
+    const qr = set.qr && (await set.qr(pupil.variant.code, variantJob(pupil.variant)));
+    yield* drawn(set, place, pupil, scale, qr).pages;
     told(place + 1);
   }
 }
 
-function drawn({ kind, title, format }: SetOf, place: number, { student, variant: { code, job } }: Pupil, scale: number | null, qr: LessonSheets["qr"]): Extract<LessonOutcome, { ok: true }> {
+function drawn({ kind, title, lesson }: SetOf, place: number, { student, variant: { code, job } }: Pupil, scale: number | null, qr: LessonSheets["qr"]): Extract<LessonOutcome, { ok: true }> {
   const outcome = develop(job);
   const made: LessonOutcome = outcome.ok
-    ? lessonPages(lessonOfPiece({ kind, development: outcome.development, name: student.name, className: student.group, title, code, qr, scale }, format))
+    ? lessonPages(lesson({ kind, development: outcome.development, name: student.name, className: student.group, title, code, qr, scale }))
     : { ok: false, problems: outcome.problems };
   if (!made.ok) throw new SheetFault(place, made.problems[0] ?? { code: "nothing-to-print", field: "" });
   return made;

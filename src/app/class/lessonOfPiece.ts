@@ -1,21 +1,9 @@
-import type { Development } from "../../core/index";
 import { allLessonWords } from "../../drawing/lesson/lessonWords";
-import { DEFAULT_LESSON, type LessonKind, type LessonSheets } from "../../drawing/lesson/lessonSheets";
+import { DEFAULT_LESSON, type LessonSheets } from "../../drawing/lesson/lessonSheets";
 import { sentencesOf } from "../describe/sentenceText";
 import { setupOf, useOutput } from "../output/choices";
 import type { Format } from "../quantity/format";
-
-export interface OfPiece {
-  readonly kind: LessonKind;
-  readonly development: Development;
-  readonly name: string;
-  readonly className: string;
-  /** Of the exercise, without the code. */
-  readonly title: string;
-  readonly code: string;
-  readonly qr: LessonSheets["qr"];
-  readonly scale: number | null;
-}
+import type { OfPiece } from "./classSet";
 
 /** The sheet of one student's piece, on the paper chosen for printing. */
 export function lessonOfPiece({ kind, development, name, className, title, code, qr, scale }: OfPiece, format: Format): LessonSheets {

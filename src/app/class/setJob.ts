@@ -8,6 +8,7 @@ import { words } from "../words/interface";
 import { classWords } from "../words/class";
 import { classAnswers } from "./classAnswers";
 import { scaleForAll, setPages, SheetFault, type Pupil, type SetOf } from "./classSet";
+import { lessonOfPiece } from "./lessonOfPiece";
 import { packVariant } from "./packedVariant";
 import { qrModules } from "./qrModules";
 import type { Student } from "./studentsOf";
@@ -27,7 +28,7 @@ export interface SetWish {
   readonly job: Job;
   readonly students: readonly Student[];
   readonly format: Format;
-  /** The address of the program in the codes of the questions; null for sheets without codes. */
+  /** The address of the program in the codes of the sheets; null for sheets without codes. */
   readonly place: string | null;
 }
 
@@ -78,7 +79,7 @@ async function pupilsOf({ job, students }: SetWish, told: (done: number) => Prom
 
 async function fileOf(kind: SetKind, { job, format, place }: SetWish, pupils: readonly Pupil[], stage: Stage, signal: AbortSignal): Promise<{ readonly blob: Blob; readonly withoutCode: boolean } | null> {
   if (kind === "answers") {
-    const text = await classAnswers(pupils, new Set(job.exercise.ranges.map(({ field }) => field)), format, stage("sheets"));
+    const text = await classAnswers(pupils, job.exercise, format, stage("sheets"));
     return text === null ? null : { blob: new Blob([text], { type: "text/csv;charset=utf-8" }), withoutCode: false };
   }
   let withoutCode = false;
@@ -87,7 +88,7 @@ async function fileOf(kind: SetKind, { job, format, place }: SetWish, pupils: re
     withoutCode ||= modules === null;
     return modules;
   };
-  const set: SetOf = { kind, pupils, title: job.title, format, qr: kind === "question" && place !== null ? qr : null };
+  const set: SetOf = { kind, pupils, title: job.title, lesson: (piece) => lessonOfPiece(piece, format), qr: place === null ? null : qr };
   const scale = await scaleForAll(set, stage("scale"));
   if (signal.aborted) return null;
   const told = stage("sheets");

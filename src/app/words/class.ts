@@ -84,7 +84,7 @@ export const classWords = {
   questions: "Questions (PDF)",
   keys: "Keys (PDF)",
   answers: "Answers (CSV)",
-  qr: "A code on each question that opens its piece for checking",
+  qr: "A code on each sheet that opens its piece for checking",
   place: "Address of this program in it",
   placeHere: "This address is of this machine alone: on another device the code opens nothing. Type the address at which the class reaches the program.",
   placeFault: "This is no web address: write it as it stands above the page in the browser.",
@@ -115,7 +115,7 @@ export const classWords = {
 
   csv: {
     number: "number", name: "name", group: "class", code: "code", girth: ({ along }: TradeWords) => `${along} mm`, spacing: "one space mm",
-    top: (label: string) => `${label} mm`, both: (label: string, end: "bottom" | "top") => `${label} ${end} mm`, opening: (label: string, nth: number, end: "from" | "to") => `${label} opening${nth > 1 ? ` ${nth}` : ""} ${end} mm`,
+    top: (label: string) => `${label} mm`, end: (label: string, end: "bottom" | "top") => `${label} ${end} mm`, opening: (label: string, nth: number, end: "from" | "to") => `${label} opening${nth > 1 ? ` ${nth}` : ""} ${end} mm`,
     dimension: (clause: string, label: string, unit: string) => `${clause}, ${label.toLowerCase()}${unit}`,
   },
   heading: ({ pattern }: TradeWords) => capital(pattern),

@@ -8,7 +8,7 @@ export interface AnswerRow {
   readonly group: string;
   readonly code: string;
   /** What differs from student to student, as shown; the same headings in every row. */
-  readonly dimensions: readonly { readonly heading: string; readonly figure: string }[];
+  readonly differs: readonly { readonly heading: string; readonly figure: string }[];
   readonly piece: Piece;
 }
 
@@ -19,29 +19,29 @@ export interface AnswerWords {
   readonly code: string;
   readonly girth: string;
   readonly spacing: string;
-  /** The ordinate at a station whose foot is level; both ends where it is not; `nth` from 1: the openings along the element. */
+  /** The ordinate at a station where every foot stands on the base line; both ends where one does not; `nth` from 1: the openings along the element. */
   readonly top: (label: string) => string;
   readonly end: (label: string, end: "bottom" | "top") => string;
   readonly opening: (label: string, nth: number, end: "from" | "to") => string;
 }
 
-/** mm: a foot that varies less is level. */
-const LEVEL = 1e-6;
+/** mm: a foot nearer to the base line stands on it. */
+const ON_BASE = 1e-6;
 
 /**
- * Number, name, class, code, the dimensions that differ, stretch-out, one space, then the ordinates by station, all in mm; empty where
+ * Number, name, class, code, what differs, stretch-out, one space, then the ordinates by station, all in mm; empty where
  * nothing is kept, or where a piece has no such station. It begins with a byte order mark, by which spreadsheets know letters beyond English.
  * @throws RangeError as `checkCsvFormat` does.
  */
 export function answersCsv(rows: readonly AnswerRow[], { words, ...format }: CsvFormat & { readonly words: AnswerWords }): string {
   checkCsvFormat(format);
   const number = (value: number) => csvNumber(value, format);
-  const level = rows.every(({ piece }) => isLevel(piece.stations));
+  const level = rows.every(({ piece }) => standsOnBase(piece.stations));
   const answers = rows.map(({ piece }) => new Map(piece.stations.flatMap((station) => answersAt(station, level, words, number))));
   const places = [...new Set(answers.flatMap((one) => [...one.keys()]))];
-  const dimensions = rows[0]?.dimensions.map(({ heading }) => heading) ?? [];
-  const headings = [words.number, words.name, words.group, words.code, ...dimensions, words.girth, words.spacing, ...places];
-  const body = rows.map(({ name, group, code, dimensions: own, piece }, i) => {
+  const differs = rows[0]?.differs.map(({ heading }) => heading) ?? [];
+  const headings = [words.number, words.name, words.group, words.code, ...differs, words.girth, words.spacing, ...places];
+  const body = rows.map(({ name, group, code, differs: own, piece }, i) => {
     const { girth } = piece.pattern;
     const spaces = piece.stations.filter(({ mark }) => mark === "even").length;
     return [String(i + 1), name, group, code, ...own.map(({ figure }) => figure), number(girth), number(girth / spaces), ...places.map((place) => answers[i]?.get(place) ?? "")];
@@ -57,6 +57,6 @@ function answersAt({ label, mark, bottom, top, openings }: Station, level: boole
   return [...ends, ...openings.flatMap(({ from, to }, i): [string, string][] => [[words.opening(label, i + 1, "from"), number(from)], [words.opening(label, i + 1, "to"), number(to)]])];
 }
 
-function isLevel(stations: readonly Station[]): boolean {
-  return stations.every(({ bottom }) => bottom !== null && Math.abs(bottom) <= LEVEL);
+function standsOnBase(stations: readonly Station[]): boolean {
+  return stations.every(({ bottom }) => bottom !== null && Math.abs(bottom) <= ON_BASE);
 }
