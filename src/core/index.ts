@@ -30,6 +30,8 @@ export { isOrdinate, type OrdinatePlace, type ReadLine, type Reading, type Readi
 
 export { rectification, paperPoint, picturePoint, LENS_POINTS, type PictureSize, type Rectification, type Rectified } from "./inspect/photo/rectification";
 export { POINTS, type MarkedPoint } from "./inspect/photo/markedPoint";
+export { inDrawingFrame, type Framed } from "./inspect/photo/drawingFrame";
+export { pixelsPerMm, rectifiedPicture, type PaperRegion, type Pixels } from "./inspect/photo/rectifiedPicture";
 export { tracedCrossings } from "./inspect/photo/tracedCrossings";
 
 export { exerciseFault, mostTried, variantOfCode, variants, variantSearch, type Search, type Variant, type VariantFault, type Variants } from "./variant/variants";

@@ -99,6 +99,8 @@ export function problemSentence(problem: Problem, show: ShowValue, trade: TradeW
       return "No camera sees the points in this order: two of them have changed places, or the picture is reversed.";
     case "points-unsure":
       return "The points lie too close together or too near a line to fix the whole drawing: mark points that lie all round it.";
+    case "base-too-short":
+      return "The base line has no length: mark both its ends.";
   }
 }
 

@@ -59,7 +59,7 @@ export type SheetCode =
   | "nothing-to-print";
 
 /** Points marked in a photograph that do not say where the drawing lies in it. */
-export type PhotoCode = "points-too-few" | "points-coincide" | "points-in-line" | "points-crossed" | "points-unsure";
+export type PhotoCode = "points-too-few" | "points-coincide" | "points-in-line" | "points-crossed" | "points-unsure" | "base-too-short";
 
 /**
  * One thing wrong with the input.
