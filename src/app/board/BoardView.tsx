@@ -28,6 +28,8 @@ const BoardCorner = later(async () => (await import("../rollUp/BoardCorner")).Bo
 const HandleLayer = later(async () => (await import("../handles/HandleLayer")).HandleLayer);
 const SymbolView = later(async () => (await import("./SymbolView")).SymbolView);
 const CheckLayer = later(async () => (await import("../check/CheckLayer")).CheckLayer);
+const PhotoLayer = later(async () => (await import("../photo/PhotoLayer")).PhotoLayer);
+const ReadingLayer = later(async () => (await import("../photo/ReadingLayer")).ReadingLayer);
 const TeachDrawing = later(async () => (await import("../teach/TeachDrawing")).TeachDrawing);
 const StationLayer = later(async () => (await import("./StationLayer")).StationLayer);
 
@@ -84,6 +86,7 @@ function Sheet({ size }: { size: Size }) {
       >
         <title id="board-title">{words.boardTitle(development.job.title || words.untitled, format.trade)}</title>
         <desc id="board-description">{words.boardDescription(format.trade)}</desc>
+        {checking && <PhotoLayer board={drawn} />}
         {projected && <ProjectionLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="under" />}
         {teaching ? <TeachDrawing board={drawn} development={development} format={format} /> : runs.map((run, i) => <RunView key={i} run={run} />)}
@@ -91,6 +94,7 @@ function Sheet({ size }: { size: Size }) {
         {checking && <CheckLayer board={drawn} />}
         {smooth && <SmoothLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="over" />}
+        {checking && <ReadingLayer board={drawn} />}
       </svg>
       {touched && <BoardCorner board={shown.fit} view={shown.whole} size={size} px={px} away={near} />}
     </>

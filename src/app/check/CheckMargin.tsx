@@ -1,3 +1,4 @@
+import { PhotoPart } from "../photo/PhotoPart";
 import { useFormat } from "../quantity/useFormat";
 import { checkWords } from "../words/check";
 import { words } from "../words/interface";
@@ -26,6 +27,7 @@ export function CheckMargin() {
       <div className="description-page">
         {!keeps && <p className="notice">{words.message.noStorage}</p>}
         <VerdictView check={check} diagnosis={diagnosis} />
+        <PhotoPart check={check} />
         <ReadingsTable check={check} />
         <p className="check-verbs">
           {empty && last !== null && last !== pieceKey(check.job) && (

@@ -5,10 +5,11 @@ import { usePanel } from "./panel";
 const EarlierPanel = later(async () => (await import("../files/EarlierPanel")).EarlierPanel);
 const ExamplesPanel = later(async () => (await import("../files/ExamplesPanel")).ExamplesPanel);
 const OutputPanel = later(async () => (await import("../output/OutputPanel")).OutputPanel);
+const PhotoPanel = later(async () => (await import("../photo/PhotoPanel")).PhotoPanel);
 const RollUpPanel = later(async () => (await import("../rollUp/RollUpPanel")).RollUpPanel);
 const SettingsPanel = later(async () => (await import("../settings/SettingsPanel")).SettingsPanel);
 
-const panels = { earlier: EarlierPanel, examples: ExamplesPanel, print: OutputPanel, "roll-up": RollUpPanel, settings: SettingsPanel };
+const panels = { earlier: EarlierPanel, examples: ExamplesPanel, photo: PhotoPanel, print: OutputPanel, "roll-up": RollUpPanel, settings: SettingsPanel };
 
 export function Panels() {
   const open = usePanel((state) => state.open);

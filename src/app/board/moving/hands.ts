@@ -98,7 +98,7 @@ export function followHands(board: HTMLElement, paper: HTMLElement): () => void 
 }
 
 function isOnDrawing({ target }: Event): boolean {
-  return target instanceof Element && (target.closest(".drawing") !== null || target.matches(".board-paper"));
+  return target instanceof Element && !target.matches("[data-traced]") && (target.closest(".drawing") !== null || target.matches(".board-paper"));
 }
 
 function isInCorner({ target }: Event): boolean {

@@ -7,7 +7,7 @@ import { leastSquares } from "../../numeric/leastSquares";
 import { centred } from "./centred";
 import { type Homography, product } from "./homography";
 
-/** Least algebraic error, exact for four points; null when the points do not fix one (coincident, all but one in line). */
+/** Least algebraic error, exact for four points; null when the points do not fix one (coincident, all but one in line) or when it has no depth at their middle. */
 export function directHomography(from: readonly Vec2[], to: readonly Vec2[]): Homography | null {
   const [a, b] = [centred(from), centred(to)];
   const rows = a.points.flatMap(({ x, y }, i) => {

@@ -51,10 +51,11 @@ export function rectification(points: readonly MarkedPoint[], size: PictureSize,
   const paper = centred(points.map((point) => point.paper));
   const picture = points.map((point) => inLensFrame(size, point.picture));
   const first = directHomography(paper.points, picture);
-  if (!first) return refused("points-in-line");
+  // Points in line are known by now: what is left is a middle of no depth, as of a rectangle with two corners exchanged.
+  if (!first) return refused("points-crossed");
   if (!isSeenFromFront(first, paper.points)) return refused("points-crossed");
   const fit = cameraFit(first, paper.points, picture, 2 / Math.hypot(size.width, size.height), points.length >= LENS_POINTS);
-  if (!fit) return refused("points-in-line");
+  if (!fit) return refused("points-unsure");
   const centredTo = homographyOf(fit);
   if (!isSeenFromFront(centredTo, paper.points)) return refused("points-crossed");
   const corners = region.map((corner) => mapped(paper.to, corner));

@@ -172,6 +172,8 @@ describe("points that fix no picture are refused", () => {
   it("crossed, and reversed", () => {
     expect(code(swapped(0, 1))).toBe("points-crossed");
     expect(code(swapped(0, 2))).toBe("points-crossed");
+    const square = [{ x: 100, y: 2000 }, { x: 2000, y: 2000 }, { x: 100, y: 500 }, { x: 2000, y: 500 }];
+    expect(code(corners.map((paper, i) => ({ paper, picture: square[i]! })))).toBe("points-crossed");
     expect(code(good.map(({ paper, picture }) => ({ paper, picture: { x: overA3.width - picture.x, y: picture.y } })))).toBe("points-crossed");
   });
 
