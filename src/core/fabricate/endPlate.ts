@@ -71,7 +71,8 @@ export function endPlates(piece: Piece, job: Job, end: End, tolerance: number): 
     const semiAxes = { long: radius * Math.sqrt(1 + cutter.slope ** 2), short: radius };
     return [{ name: `${piece.name} ${end} plate`, end, cutId, shape, contour, semiAxes, fit: choice.fit, gap: choice.gap, blank, quantity: job.fabrication.quantity }];
   });
-  return { plates, problems };
+  const several = plates.length > 1;
+  return { plates: plates.map((plate, i) => (several ? { ...plate, name: `${plate.name} ${i + 1}` } : plate)), problems };
 }
 
 /** Stretches once round, those less than `speck` radians apart made one; a whole turn is one stretch. */

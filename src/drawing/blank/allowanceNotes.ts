@@ -14,7 +14,7 @@ import { type Lettered, firstFree } from "./firstFree";
 const SHARES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9];
 
 /** Shares of a strip's width from its rim at which it is tried: bend lines may run along the strip. */
-const ACROSS = [1 / 2, 1 / 3, 2 / 3, 1 / 4, 3 / 4];
+const ACROSS = [0.5, 0.33, 0.4, 0.27, 0.67, 0.6, 0.73];
 
 /** How far from the strip a led note is tried, in lettering heights: first inwards, then outwards. */
 const AWAY = [3, 5, 8, 12, 17, -3, -5, -8, -12];

@@ -20,9 +20,9 @@ const CROSS = 3, AXIS = 0.1;
 /** Pitch of lines, length of the arrow to the high side, in lettering heights. */
 const PITCH = 1.7, ARROW = 3;
 
-/** The plate in its own plane's millimetres, seen from above, its high side up. Words without room are left out. */
+/** The plate in its own plane's millimetres, seen from above, the high side of a sloping one up. Words without room are left out. */
 export function plateDrawing(plate: EndPlate, { figures = METRIC, words = ENGLISH_BLANK, lettering = LETTERING }: BlankOptions = {}): Item[] {
-  const { contour, shape, gap, blank: { from, to, width, height } } = plate;
+  const { contour, shape, gap, semiAxes, blank: { from, to, width, height } } = plate;
   const lines = [...contourItems([contour]), ...axes(from, to, shape === "disc" ? 0 : AXIS)];
   const space = clearSpace(CLEAR);
   space.take(lines);
@@ -31,8 +31,8 @@ export function plateDrawing(plate: EndPlate, { figures = METRIC, words = ENGLIS
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   const places = [-1, -1.4, -0.6, 1, 1.4, 0.6, 0].map((along) => ({ x: middle.x, y: middle.y + (along * height) / 4 }));
   const about = placed(places.map((place) => block(sentences, place, lettering)), space);
-  const highs = [1, 0.7, 0.4].map((along) => ({ x: middle.x, y: middle.y + (along * height) / 4 }));
-  return [...lines, ...about, ...(shape === "disc" ? [] : placed(highs.map((place) => highSide(words.highSide, place, lettering)), space))];
+  const highs = [0, 1, -1].flatMap((aside) => [1, 0.7, 0.4, 0, -0.4].map((along) => ({ x: middle.x + (aside * width) / 5, y: middle.y + (along * height) / 4 })));
+  return [...lines, ...about, ...(semiAxes.long > semiAxes.short ? placed(highs.map((place) => highSide(words.highSide, place, lettering)), space) : [])];
 }
 
 /** A cross at the pipe's axis, and the ends of the plate's own axes (`share` of its size long), where the plate reaches them. */

@@ -96,7 +96,10 @@ export function sheetWords(trade: TradeWords): SheetWords {
     ],
     map: "Map of the sheets, not to scale.",
     joining: "Cut each sheet at its dashed lines on the left and above, lay the marks on those of its neighbour.",
-    plate: (shape, long, short) => (shape === "disc" ? `disc ⌀${short}` : shape === "ellipse" ? `ellipse ${long} × ${short}` : `part of an ellipse ${long} × ${short}`),
+    plate: (shape, long, short) => {
+      if (shape === "shaped") return long === short ? `part of a disc ⌀${short}` : `part of an ellipse ${long} × ${short}`;
+      return shape === "disc" ? `disc ⌀${short}` : `ellipse ${long} × ${short}`;
+    },
     weldGap: (gap) => `less a gap of ${gap} all round`,
     document: { template: "Template", board: `Views and ${trade.pattern}`, parts: "Part list", calibration: "Calibration page" },
     conventions: "Lines follow the conventions of ISO 128.",

@@ -44,6 +44,7 @@ describe("endPlates", () => {
     const roof = [planeCut({ id: "a", angle: 30, direction: 0, height: 120 }), planeCut({ id: "b", angle: 30, direction: 180, height: 120 })];
     const { plates } = shopPipe({ plates: { ...both, bottom: null } }, roof);
     expect(plates.map(({ cutId }) => cutId).sort()).toEqual(["a", "b"]);
+    expect(plates.map(({ name }) => name)).toEqual(["pipe top plate 1", "pipe top plate 2"]);
     for (const { blank } of plates) expectClose(blank.blankArea, (Math.PI * 2500) / Math.cos(Math.PI / 6) / 2, 0.5);
   });
   it("endPlates of a shaped end are refused", () => {

@@ -4,6 +4,7 @@ import { plateDrawing } from "../../../src/drawing/blank/plateDrawing";
 import { shopPipe, slope } from "../../core/fabricate/pieces";
 import { collisions, textsOf } from "../../support/collisions";
 import { expectClose } from "../../support/approximate";
+import { planeCut } from "../../support/pipeJob";
 import { randomShop } from "../../support/randomShop";
 
 const plates = { top: { fit: "mean", gap: 0 }, bottom: { fit: "inside", gap: 1 } } as const;
@@ -20,6 +21,12 @@ describe("plateDrawing", () => {
     expect(words(disc!)).not.toContain("high side");
     const [cut] = plateDrawing(disc!);
     expectClose(cut?.kind === "path" ? pathArea(cut.segments) : NaN, Math.PI * 48 ** 2, 1e-6);
+  });
+  it("calls no side of a level plate high, also where a slope takes part of it", () => {
+    const { plates: made } = shopPipe({ plates: { top: { fit: "mean", gap: 0 }, bottom: null } }, [planeCut({ angle: 45, direction: 180, height: 180 })]);
+    expect(made.map(({ shape }) => shape)).toEqual(["shaped", "shaped"]);
+    expect(made.map((plate) => words(plate).includes("high side"))).toEqual(made.map(({ semiAxes }) => semiAxes.long > semiAxes.short));
+    expect(made.filter(({ semiAxes }) => semiAxes.long > semiAxes.short)).toHaveLength(1);
   });
   it("lets no word touch another or any line", () => {
     for (const plate of [ellipse!, disc!]) expect(collisions(plateDrawing(plate))).toEqual([]);
