@@ -1,8 +1,10 @@
 // A pattern cut up into overlapping windows: laid so that the fewest of them show anything.
 
 import type { Segment } from "../../core/index";
+import { boundsOfItem } from "../bounds";
 import type { Box } from "../box";
 import type { Item } from "../display";
+import { cutLettering } from "./cutLettering";
 import { type Coverage, coverageOf } from "./coverage";
 
 export interface Tile {
@@ -29,7 +31,8 @@ const TRIES = 48;
 
 /**
  * Windows of the given size (mm) over `bounds`, `overlap` shared with each neighbour; those that would be blank are left out. The
- * first is put where the fewest are left, of equal ones where the pattern lies most evenly. An overlap of half a window or more is refused.
+ * first is put where the fewest are left, of equal ones where trim lines run through the least lettering, then where the pattern lies most
+ * evenly. An overlap of half a window or more is refused.
  * @throws RangeError for a window that is no larger than twice the overlap.
  */
 export function tilesOver(tiled: Tiled, width: number, height: number, overlap: number): Tile[] {
@@ -38,12 +41,16 @@ export function tilesOver(tiled: Tiled, width: number, height: number, overlap: 
   const across = tiled.bounds.right - tiled.bounds.left, up = tiled.bounds.top - tiled.bounds.bottom;
   const grid = { bounds: tiled.bounds, width, height, overlap, coverage };
   const even = { left: evenOffset(across, width, overlap), top: evenOffset(up, height, overlap) };
-  let best: { readonly tiles: readonly Window[]; readonly uneven: number } | null = null;
-  for (const left of offsets(across, width, overlap)) {
-    for (const top of offsets(up, height, overlap)) {
-      const tiles = windowsFrom(grid, left, top);
-      const uneven = Math.abs(left - even.left) + Math.abs(top - even.top);
-      if (!best || tiles.length < best.tiles.length || (tiles.length === best.tiles.length && uneven < best.uneven - 1e-9)) best = { tiles, uneven };
+  const letters = tiled.art.flatMap((item) => (item.kind === "text" ? [boundsOfItem(item)] : []));
+  const spans = { x: letters.map((box) => [box.left, box.right] as const), y: letters.map((box) => [-box.top, -box.bottom] as const) };
+  const lefts = offsets(across, width, overlap).map((at) => ({ at, cut: cutLettering(spans.x, { first: tiled.bounds.left - at, step: width - overlap, overlap }) }));
+  const tops = offsets(up, height, overlap).map((at) => ({ at, cut: cutLettering(spans.y, { first: -tiled.bounds.top - at, step: height - overlap, overlap }) }));
+  let best: Laid | null = null;
+  for (const left of lefts) {
+    for (const top of tops) {
+      const uneven = Math.abs(left.at - even.left) + Math.abs(top.at - even.top);
+      const laid = { tiles: windowsFrom(grid, left.at, top.at), cut: left.cut + top.cut, uneven };
+      if (!best || isBetter(laid, best)) best = laid;
     }
   }
   return named(best?.tiles ?? []);
@@ -58,6 +65,18 @@ interface Window {
   readonly column: number;
   readonly row: number;
   readonly window: Box;
+}
+
+interface Laid {
+  readonly tiles: readonly Window[];
+  /** Letterings a trim line runs through. */
+  readonly cut: number;
+  readonly uneven: number;
+}
+
+function isBetter(a: Laid, b: Laid): boolean {
+  if (a.tiles.length !== b.tiles.length) return a.tiles.length < b.tiles.length;
+  return a.cut !== b.cut ? a.cut < b.cut : a.uneven < b.uneven - 1e-9;
 }
 
 interface Grid {

@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Development } from "../../../src/core/index";
 import { boundsOf } from "../../../src/drawing/bounds";
+import { boxesOverlap } from "../../../src/drawing/box";
+import { clearSpace } from "../../../src/drawing/clearSpace";
 import type { Item, TextItem } from "../../../src/drawing/display";
+import { moveItem } from "../../../src/drawing/moveItem";
 import { type DocumentKind, documentPages } from "../../../src/drawing/sheets/documentPages";
 import type { Page } from "../../../src/drawing/sheets/page";
 import { type PaperName, paperNamed } from "../../../src/drawing/sheets/papers";
@@ -109,6 +112,34 @@ describe("documentPages: tiles", () => {
     const [section] = sections(long, "template", { ...DEFAULT_SETUP, paper: { kind: "own", width: 148, height: 210 } });
     expect(section!.pages.slice(0, 3).map(({ name }) => name)).toEqual(["cover", "map", "A1"]);
     for (const { items, height } of section!.pages) expect(boundsOf(items).top).toBeLessThanOrEqual(height - 10 + 1e-9);
+  });
+
+  it("keeps match marks and the names of neighbours clear of the pattern, and trim lines clear of its lettering", () => {
+    const wide = developed(pipeJob({ diameter: 640, length: 900, stations: 24, cuts: [planeCut({ angle: 35, direction: 180, at: "high", height: 900 }), openingCut({ shape: "round", diameter: 210 }, { direction: 250, height: 300 })] }));
+    const pages = pagesOf(sections(wide, "template", on("A4"))).filter(({ name }) => name !== "cover");
+    expect(pages.length).toBeGreaterThan(40);
+    for (const page of pages) {
+      const { items, move } = group(page)!;
+      const space = clearSpace(0);
+      space.take(items.map((item) => moveItem(item, move)));
+      const isMark = (item: Item) => "pen" in item && item.pen === "match mark";
+      for (const mark of page.items.filter(isMark)) expect(space.isFree(boundsOf([mark])), page.name).toBe(true);
+      for (const name of listed(page.items).filter(({ clear }) => clear)) {
+        expect(space.isFree(boundsOf([name])), `${page.name}: ${name.text}`).toBe(true);
+        expect(page.items.filter(isMark).some((mark) => boxesOverlap(boundsOf([mark]), boundsOf([name])))).toBe(false);
+      }
+      expect(space.meetsFigures(page.items.filter((item) => "pen" in item && item.pen === "trim")), page.name).toBe(false);
+    }
+  });
+
+  it("leaves paper between the outermost lines of the pattern and the border of its sheets", () => {
+    const [section] = sections(large, "template", on("A4"));
+    const { left, right, bottom, top } = boundsOf(group(section!.pages[1]!)!.items);
+    const windows = section!.pages.flatMap((page) => group(page) ?? []).map(({ clip, move }) => ({ left: clip.left - move.x, right: clip.right - move.x, bottom: clip.bottom - move.y, top: clip.top - move.y }));
+    expect(left - Math.min(...windows.map((one) => one.left))).toBeGreaterThan(1.9);
+    expect(Math.max(...windows.map((one) => one.right)) - right).toBeGreaterThan(1.9);
+    expect(bottom - Math.min(...windows.map((one) => one.bottom))).toBeGreaterThan(1.9);
+    expect(Math.max(...windows.map((one) => one.top)) - top).toBeGreaterThan(1.9);
   });
 
   it("names the neighbour beyond each trim line", () => {

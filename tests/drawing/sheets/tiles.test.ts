@@ -49,6 +49,18 @@ describe("tilesOver", () => {
     }
   });
 
+  it("runs its trim lines beside lettering where that costs no tile", () => {
+    const { art, bounds, outlines } = cut(box(250, 90));
+    const letters: Item[] = Array.from({ length: 13 }, (_, i) => ({ kind: "text", pen: "lettering", text: "8", height: 3.5, align: "middle", turn: 0, at: { x: 5 + 20 * i, y: 40 } }));
+    const tiles = tilesOver({ art: [...art, ...letters], bounds, outlines }, 100, 100, 10);
+    expect(tiles).toHaveLength(3);
+    const trims = tiles.slice(1).map(({ window }) => window.left + 5);
+    for (const trim of trims) for (const letter of letters) {
+      const { left, right } = boundsOf([letter]);
+      expect(trim < left || trim > right, String(trim)).toBe(true);
+    }
+  });
+
   it("refuses an overlap of half a window", () => {
     expect(() => tilesOver(cut(box(90, 90)), 100, 100, 50)).toThrow(RangeError);
   });
