@@ -79,6 +79,16 @@ test("a figure of the drawing is typed after a tap, and a handle's drag that the
   await expect(page.getByRole("button", { name: "Undo: Diameter of the opening" })).toBeAttached();
 });
 
+// Whether the browser would go back at such a drag depends on its settings; that it is told not to does not.
+test("a finger that drags too far neither leaves the page nor loads it again: the browser is told so", async ({ page }) => {
+  expect(await page.evaluate(() => getComputedStyle(document.documentElement).overscrollBehavior)).toBe("none");
+  const byDrawing = () => page.locator(".drawing").evaluate((drawing) => getComputedStyle(drawing).touchAction);
+  expect(await byDrawing()).toBe("pan-y");
+  await page.getByRole("button", { name: "Full screen" }).tap();
+  await expect(page.locator(".board[data-full]")).toBeVisible();
+  expect(await byDrawing()).toBe("none");
+});
+
 /** Brings the board to the top of the window; where its paper stands. */
 async function toBoard(page: Page): Promise<{ x: number; y: number }> {
   await page.locator(".board").evaluate((board) => board.scrollIntoView());

@@ -8,10 +8,21 @@ const pressed = "button:not(:disabled), summary, .station-table td, input.number
 const dragged = ['.handle:not([data-state="away"]) .grip', "input.number", "input[type=range]"].join(", ");
 const places = [".board-paper", ".board-paper", ".rod-scale", ".pictorial", ".station-table"] as const;
 
-/** Where two fingers are the program's own; elsewhere the browser makes the whole page larger, and no place is where it was. */
+/** Where two fingers are the program's own. */
 const forTwo = [".board-paper", ".board-paper", ".rod-scale", ".pictorial"] as const;
 
-export const touchSteps: readonly (readonly [weight: number, step: Step])[] = [[10, tap], [5, tapSomewhere], [10, fingerDrag], [6, fingerSweep], [6, twoFingers]];
+export const touchSteps: readonly (readonly [weight: number, step: Step])[] = [
+  [10, atOwnSize(tap)], [5, atOwnSize(tapSomewhere)], [10, atOwnSize(fingerDrag)], [6, atOwnSize(fingerSweep)], [6, atOwnSize(twoFingers)],
+];
+
+/** Beside the board fingers may make the whole page larger, as in any browser; then no place would be where it was. */
+function atOwnSize(step: Step): Step {
+  return async (hand) => {
+    const told = await step(hand);
+    await hand.fingers?.send("Emulation.setPageScaleFactor", { pageScaleFactor: 1 });
+    return told;
+  };
+}
 
 async function tap({ page, source }: Hand): Promise<string | null> {
   const target = await oneOf(page, source, pressed);
