@@ -5,6 +5,8 @@ import { words } from "../words/interface";
 import { useVariantAddress } from "../class/useVariantAddress";
 import { DrawingFields } from "./DrawingFields";
 import { OverlayVerb } from "./OverlayVerb";
+import { useMarkingList } from "./list/markingList";
+import { ListVerb, StudentInHand, useStudentAt } from "./list/StudentInHand";
 import { MarksView } from "./MarksView";
 import { ReadingsTable } from "./ReadingsTable";
 import { bringOver, changeSheet, pieceKey, useSheets } from "./sheets";
@@ -20,12 +22,16 @@ export function CheckMargin() {
   const { trade } = useFormat();
   const last = useSheets(({ last }) => last);
   const keeps = useSheets(({ keeps }) => keeps);
+  const rows = useMarkingList((list) => list.rows);
+  const at = useStudentAt(check?.job ?? null);
   if (!check) return null;
+  const student = rows[at]?.name ?? "";
   const empty = Object.keys(check.sheet.readings).length === 0;
   return (
     <section id="description" className="description check" aria-label={checkWords.label(trade)} tabIndex={-1}>
       <div className="description-page">
         {!keeps && <p className="notice">{words.message.noStorage}</p>}
+        {at >= 0 && <StudentInHand at={at} />}
         <VerdictView check={check} diagnosis={diagnosis} />
         <PhotoPart check={check} />
         <ReadingsTable check={check} />
@@ -42,7 +48,8 @@ export function CheckMargin() {
           )}
         </p>
         <p className="check-verbs">
-          <OverlayVerb check={check} student="" />
+          <OverlayVerb check={check} student={student} />
+          {at < 0 && <ListVerb />}
         </p>
         <DrawingFields check={check} />
         <MarksView check={check} diagnosis={diagnosis} />

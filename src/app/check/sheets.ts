@@ -21,13 +21,16 @@ interface Sheets {
   readonly student: Student | null;
 }
 
+/** Kept for this tab alone: two may mark two students. */
+const studentPlace = "flatwright.student";
+
 export interface Student {
   readonly id: string;
   /** The key of their piece. */
   readonly piece: string;
 }
 
-export const useSheets = create<Sheets>()(() => ({ ...keptSheets(), keeps: true, student: null }));
+export const useSheets = create<Sheets>()(() => ({ ...keptSheets(), keeps: true, student: keptStudent() }));
 
 /** What a sheet belongs to: the part and its numbering, not its title, how it is shown or how it is marked; whatever order its fields were made in. */
 export function pieceKey({ part, development, fabrication: { purpose, surface, kFactor, paper } }: Job): string {
@@ -82,5 +85,26 @@ function keptSheets(): Pick<Sheets, "all" | "last"> {
     return { all, last: Object.keys(all).at(-1) ?? null };
   } catch {
     return { all: {}, last: null };
+  }
+}
+
+/** Takes a student's sheet in hand, or none. */
+export function holdStudent(student: Student | null): void {
+  useSheets.setState({ student });
+  try {
+    sessionStorage.setItem(studentPlace, JSON.stringify(student));
+  } catch {
+    // Without storage the student is in hand until the page is left.
+  }
+}
+
+function keptStudent(): Student | null {
+  try {
+    const kept: unknown = JSON.parse(sessionStorage.getItem(studentPlace) ?? "null");
+    if (typeof kept !== "object" || kept === null) return null;
+    const { id, piece } = kept as Partial<Record<string, unknown>>;
+    return typeof id === "string" && typeof piece === "string" ? { id, piece } : null;
+  } catch {
+    return null;
   }
 }

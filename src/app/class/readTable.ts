@@ -17,17 +17,17 @@ const MOST_LETTERS = 120, MOST_COLUMNS = 40, MOST_TEXT = 1_000_000;
 /** Signs that are not seen, or turn the order of those after them. */
 const UNSEEN = /[\u0000-\u001f\u007f-\u009f\u00ad\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufffe\uffff]/g;
 
-/** The cells of a text, tidied; rows without any are left out. */
-export async function readTable(text: string): Promise<ReadTable> {
+/** The cells of a text, tidied, so many columns at most and so many letters a cell; rows without any are left out. What separates them is guessed unless given. */
+export async function readTable(text: string, { columns = MOST_COLUMNS, letters = MOST_LETTERS, separator = "" } = {}): Promise<ReadTable> {
   if (text.length > MOST_TEXT) return refusal({ kind: "too-large", most: MOST_TEXT });
   if (text.includes("\u0000")) return refusal({ kind: "not-text" });
   const { default: papa } = await import("papaparse");
-  const { data, errors } = papa.parse<string[]>(text.replace(/^\ufeff/, ""), { delimitersToGuess: [",", ";", "\t", "|"] });
+  const { data, errors } = papa.parse<string[]>(text.replace(/^\ufeff/, ""), { delimiter: separator, delimitersToGuess: [",", ";", "\t", "|"] });
   const quote = errors.find(({ type }) => type === "Quotes");
   if (quote) return refusal({ kind: "quote", line: (quote.row ?? 0) + 1 });
-  const rows = data.map((cells) => cells.slice(0, MOST_COLUMNS).map(tidy));
-  const long = rows.findIndex((cells) => cells.some((cell) => cell.length > MOST_LETTERS));
-  if (long >= 0) return refusal({ kind: "too-long", line: long + 1, most: MOST_LETTERS });
+  const rows = data.map((cells) => cells.slice(0, columns).map(tidy));
+  const long = rows.findIndex((cells) => cells.some((cell) => cell.length > letters));
+  if (long >= 0) return refusal({ kind: "too-long", line: long + 1, most: letters });
   const filled = rows.filter((cells) => cells.some((cell) => cell !== ""));
   if (filled.length === 0) return refusal({ kind: "empty" });
   if (filled.length > MOST_ROWS) return refusal({ kind: "too-many", found: filled.length, most: MOST_ROWS });

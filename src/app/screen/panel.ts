@@ -1,7 +1,7 @@
 import { create } from "zustand";
 
 /** The panels that open over the page, one at a time. */
-export type PanelName = "earlier" | "examples" | "photo" | "print" | "roll-up" | "settings";
+export type PanelName = "earlier" | "examples" | "marking-list" | "photo" | "print" | "roll-up" | "settings";
 
 export const usePanel = create<{ readonly open: PanelName | null }>()(() => ({ open: null }));
 

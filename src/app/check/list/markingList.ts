@@ -1,0 +1,86 @@
+import { create } from "zustand";
+import { readJobText, writeJobText, type Job } from "../../../core/index";
+import { useApp } from "../../store/store";
+import { holdStudent, pieceKey, useSheets } from "../sheets";
+
+// The marking list of a class: who is in it and with which piece, kept on this device. What was read of each drawing is kept with the
+// other sheets, by the student.
+
+export interface ListRow {
+  readonly id: string;
+  readonly name: string;
+  /** Of their own piece; empty: the exercise as it stands. */
+  readonly code: string;
+}
+
+export interface MarkingList {
+  /** The job the list was begun with; its scheme holds for the whole class. Null as long as there is no list. */
+  readonly exercise: Job | null;
+  readonly rows: readonly ListRow[];
+  /** Whether the browser keeps it. */
+  readonly keeps: boolean;
+}
+
+const place = "flatwright.marking";
+
+/** More students than this are another school's. */
+export const MOST_STUDENTS = 1000;
+
+export const useMarkingList = create<MarkingList>()(() => ({ ...kept(), keeps: true }));
+
+/** Puts rows into the list, which begins with the job given when there is none. */
+export function putRows(rows: readonly ListRow[], begunWith: Job): void {
+  keep({ exercise: useMarkingList.getState().exercise ?? begunWith, rows });
+}
+
+/** Takes a student out; what was read of their drawing stays kept. */
+export function removeRow(id: string): void {
+  const { exercise, rows } = useMarkingList.getState();
+  keep({ exercise, rows: rows.filter((row) => row.id !== id) });
+}
+
+/** Ends the list. */
+export function endList(): void {
+  holdStudent(null);
+  keep({ exercise: null, rows: [] });
+}
+
+/** An id no row has. */
+export function freshId(): string {
+  return crypto.randomUUID();
+}
+
+function keep(list: Pick<MarkingList, "exercise" | "rows">): void {
+  let keeps = true;
+  try {
+    localStorage.setItem(place, JSON.stringify({ exercise: list.exercise && writeJobText(list.exercise), rows: list.rows }));
+  } catch {
+    keeps = false;
+  }
+  useMarkingList.setState({ ...list, keeps });
+}
+
+function kept(): Pick<MarkingList, "exercise" | "rows"> {
+  const none = { exercise: null, rows: [] };
+  try {
+    const { exercise, rows } = JSON.parse(localStorage.getItem(place) ?? "{}") as Partial<Record<string, unknown>>;
+    const read = typeof exercise === "string" ? readJobText(exercise) : null;
+    return read?.ok && Array.isArray(rows) ? { exercise: read.job, rows: rows.filter(isRow).slice(0, MOST_STUDENTS) } : none;
+  } catch {
+    return none;
+  }
+}
+
+function isRow(data: unknown): data is ListRow {
+  if (typeof data !== "object" || data === null) return false;
+  const { id, name, code } = data as Record<string, unknown>;
+  return [id, name, code].every((text) => typeof text === "string");
+}
+
+// A scheme changed while a student's piece is on the board is that of the whole class.
+useApp.subscribe(({ development: { job } }, before) => {
+  const { student } = useSheets.getState();
+  const { exercise, rows } = useMarkingList.getState();
+  if (job === before.development.job || !exercise || student?.piece !== pieceKey(job) || job.marking === exercise.marking) return;
+  keep({ exercise: { ...exercise, marking: job.marking }, rows });
+});

@@ -1,0 +1,96 @@
+// @vitest-environment jsdom
+import { cleanup, render, screen, waitFor } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { CheckMargin } from "../../../../src/app/check/CheckMargin";
+import { ListPanel } from "../../../../src/app/check/list/ListPanel";
+import { endList, useMarkingList } from "../../../../src/app/check/list/markingList";
+import { openList } from "../../../../src/app/check/list/openList";
+import { takeStudent } from "../../../../src/app/check/list/takeStudent";
+import { useSheets } from "../../../../src/app/check/sheets";
+import { saveText } from "../../../../src/app/files/saveText";
+import { change, replaceJob } from "../../../../src/app/store/changes";
+import { useSettings } from "../../../../src/app/store/settings";
+import { useApp } from "../../../../src/app/store/store";
+import { exerciseOf, variants } from "../../../../src/core/index";
+import { pipeWith, slant } from "../../pipe";
+
+vi.mock("../../../../src/app/files/saveText", () => ({ saveText: vi.fn() }));
+
+const job = pipeWith([slant]);
+const exercise = { ...job, exercise: { ...job.exercise, ranges: [{ field: "part.cuts.slope.angle", from: 20, to: 50, step: 5 }] } };
+const row = (name: string) => useMarkingList.getState().rows.find((one) => one.name === name)!;
+const table = () => screen.getByRole("table");
+const file = (text: string) => new File([text], "class.csv", { type: "text/csv" });
+
+beforeEach(() => {
+  HTMLDialogElement.prototype.showModal = function () {
+    this.open = true;
+  };
+  HTMLDialogElement.prototype.close = function () {
+    this.open = false;
+  };
+  localStorage.clear();
+  sessionStorage.clear();
+  useSettings.setState({ comma: false, denominator: 0 });
+  useSheets.setState({ all: {}, last: null, keeps: true, student: null });
+  endList();
+  replaceJob(exercise);
+});
+afterEach(cleanup);
+
+test("a file of students and readings gives each a line: readings, marks, likely mistake", async () => {
+  change((of) => ({ ...of, marking: { ...of.marking, items: [{ id: "ordinates", text: "Ordinates", marks: 4, by: "ordinates" }] } }), "scheme");
+  const tops = useApp.getState().development.pieces[0]!.stations.slice(0, 8).map(({ top }) => top!);
+  const line = (name: string, off: number) => [name, ...tops.map((top) => (top + off).toFixed(1))].join(",");
+  const outcome = await openList(file([["Name", ...tops.map((_, k) => `Top ${k}`)].join(","), line("Ada", 0), line("Ben", 4)].join("\n")));
+  expect(outcome).toEqual({ ok: true, said: "2 students read from the file." });
+  render(<ListPanel />);
+  await waitFor(() => expect(table().textContent).toContain("every ordinate is 4"), { timeout: 30_000 });
+  expect(table().textContent).toMatch(/Ada.*all right.*4 of 4/);
+  expect(table().textContent).toMatch(/Ben.*8 of 8 off.*0 of 4/);
+
+  await userEvent.click(screen.getByRole("button", { name: "Save as CSV" }));
+  const [, , text] = vi.mocked(saveText).mock.calls.at(-1)!;
+  endList();
+  useSheets.setState({ all: {} });
+  replaceJob(exercise);
+  expect(await openList(file(text))).toEqual({ ok: true, said: "2 students read from the file." });
+  expect(Object.values(useSheets.getState().all).map(({ readings }) => readings["top 0"])).toEqual([tops[0]!.toFixed(1), (tops[0]! + 4).toFixed(1)]);
+});
+
+test("a student of a class set has the piece of their code on the board, and a sheet of their own; a scheme changed there is that of the class", async () => {
+  const found = variants(exerciseOf(exercise), 2);
+  const codes = found.ok ? found.variants.map(({ code }) => code) : [];
+  await openList(file(`Name,Code,Stretch-out\nAda,${codes[0]},280\nBen,${codes[1]},281\nCem,${codes[0]},`));
+  expect(await takeStudent(row("Ben"))).toBe(true);
+  render(<CheckMargin />);
+  expect(useApp.getState().development.job.title).toContain(codes[1]);
+  expect(screen.getByText("Ben, 2 of 3")).toBeTruthy();
+  expect(screen.getByRole<HTMLInputElement>("textbox", { name: "Stretch-out" }).value).toBe("281");
+  change((of) => ({ ...of, marking: { ...of.marking, tolerance: 2 } }), "rule");
+  await userEvent.click(screen.getByRole("button", { name: "Next student" }));
+  await waitFor(() => expect(screen.getByText("Cem, 3 of 3")).toBeTruthy());
+  expect(screen.getByRole<HTMLInputElement>("textbox", { name: "Stretch-out" }).value).toBe("");
+  expect(useApp.getState().development.job.marking.tolerance).toBe(2);
+  await userEvent.click(screen.getByRole("button", { name: "Back to the exercise" }));
+  await waitFor(() => expect(useApp.getState().development.job.exercise.ranges).toHaveLength(1));
+  expect(useApp.getState().development.job.marking.tolerance).toBe(2);
+});
+
+test("a code of another exercise is said in its line, and nobody's piece is taken for it", async () => {
+  await openList(file("Name,Code\nAda,ZZZZZ-11\n"));
+  expect(await takeStudent(row("Ada"))).toBe(false);
+  render(<ListPanel />);
+  await waitFor(() => expect(table().textContent).toMatch(/mistyped code|code of another exercise/));
+});
+
+test("students are added by name and taken out again; the list is kept", async () => {
+  render(<ListPanel />);
+  await userEvent.type(screen.getByRole("textbox", { name: "Name" }), "Ada{Enter}");
+  await userEvent.type(screen.getByRole("textbox", { name: "Name" }), "Ben{Enter}");
+  expect(JSON.parse(localStorage.getItem("flatwright.marking") ?? "")).toMatchObject({ rows: [{ name: "Ada" }, { name: "Ben" }] });
+  await userEvent.click(screen.getByRole("button", { name: "Remove Ada" }));
+  expect(useMarkingList.getState().rows.map(({ name }) => name)).toEqual(["Ben"]);
+  expect(useApp.getState().development.job).toEqual(exercise);
+});
