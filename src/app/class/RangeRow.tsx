@@ -41,7 +41,7 @@ const fields = { from: said.fromOf, to: said.toOf, step: said.stepOf } as const;
 function RangeNumbers({ dimension: { token, clauseName }, range }: { dimension: Dimension; range: VariantRange }) {
   const [refused, setRefused] = useState<{ readonly end: keyof typeof ends; readonly problem: Problem } | null>(null);
   const put = (end: keyof typeof ends, value: number) => {
-    const problem = outside(end, value);
+    const problem = outside(range.field, end, value);
     setRefused(problem && { end, problem });
     if (!problem) changeExercise((exercise) => withRange(exercise, { ...range, [end]: value }));
   };
@@ -62,8 +62,8 @@ function RangeNumbers({ dimension: { token, clauseName }, range }: { dimension: 
 }
 
 /** What the job file does not hold. */
-function outside(end: keyof typeof ends, value: number): Problem | null {
+function outside(field: string, end: keyof typeof ends, value: number): Problem | null {
   const { min, max } = end === "step" ? LIMITS.rangeStep : LIMITS.rangeEnd;
   if (value >= min && value <= max) return null;
-  return { code: value < min ? "too-small" : "too-large", field: "", value, min, max };
+  return { code: value < min ? "too-small" : "too-large", field, value, min, max };
 }

@@ -11,6 +11,9 @@ export type Constraint = "makeable" | "inside" | "ordinate" | "sheet";
 /** mm by which a pattern may be too large for its sheet, which rounding alone can make. */
 const ROUNDING = 1e-9;
 
+/** Radians of an end left square where the highest point of a cut only touches it: the square root of rounding. */
+const TOUCHING = 1e-6;
+
 /** The first thing the piece does not keep to; null when it keeps to all. */
 export function broken(job: Job, piece: Piece, { inside, ordinate, sheet }: Keeps): Exclude<Constraint, "makeable"> | null {
   if (inside && !staysInside(job, piece)) return "inside";
@@ -22,7 +25,7 @@ export function broken(job: Job, piece: Piece, { inside, ordinate, sheet }: Keep
 function staysInside({ part: { cuts } }: Job, { trimmed: { edges, loops, components, closedRound } }: Piece): boolean {
   if (components !== 1 || !closedRound) return false;
   const made = cuts.filter(({ on }) => on);
-  const square = (["top", "bottom"] as const).filter((end) => edges.some(({ owner }) => owner.kind === end));
+  const square = (["top", "bottom"] as const).filter((end) => edges.some(({ owner, from, to }) => owner.kind === end && Math.abs(to - from) > TOUCHING));
   if (made.some((cut) => cut.kind !== "opening" && square.includes(cut.end))) return false;
   const leavesAnEdge = ({ id }: { id: string }) => edges.some(({ owner }) => owner.kind === "cut" && owner.id === id);
   if (!made.every(leavesAnEdge)) return false;

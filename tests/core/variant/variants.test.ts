@@ -72,6 +72,11 @@ describe("thirty variants", () => {
 });
 
 describe("what every variant keeps to", () => {
+  it("takes a cut whose highest point just reaches the end of the pipe, at any angle", () => {
+    const job = pipeJob({ diameter: 90, length: 220, cuts: [planeCut({ angle: 30, direction: 180, at: "high", height: 220 })] });
+    expect(jobsOf(exercise({ job, ranges: [{ field: "part.cuts.plane.angle", from: 20, to: 45, step: 0.5 }] }), 51)).toHaveLength(51);
+  });
+
   it("holds the least ordinate: the low point of the cut stands that high, seen at a station", () => {
     for (const { job } of jobsOf(exercise({ keeps: { ...loose, ordinate: 25 } }), 10)) expect(plane(job).height - rise(job)).toBeGreaterThanOrEqual(25 - 1e-9);
   });
