@@ -7,7 +7,10 @@ import { pictorialSheet } from "../../src/drawing/pictorialSheet";
 import { isometric } from "../../src/drawing/pictorialSight";
 import { projectionLines } from "../../src/drawing/projectionLines";
 import { projectionSymbol } from "../../src/drawing/projectionSymbol";
+import { lessonPages } from "../../src/drawing/lesson/lessonPages";
+import { DEFAULT_LESSON, type LessonKind, type LessonSheets } from "../../src/drawing/lesson/lessonSheets";
 import { type DocumentKind, documentPages } from "../../src/drawing/sheets/documentPages";
+import type { PaperName } from "../../src/drawing/sheets/papers";
 import { DEFAULT_SETUP, type PageSetup } from "../../src/drawing/sheets/setup";
 import { drawnAt } from "../../src/drawing/steps/drawnAt";
 import { type Way, steps } from "../../src/drawing/steps/steps";
@@ -64,6 +67,20 @@ function sheetCase(name: string, development: () => Development, kind: DocumentK
   };
 }
 
+function lessonCase(name: string, development: () => Development, kind: LessonKind, paper: PaperName, more: Partial<LessonSheets> = {}, page = 0): GoldenCase {
+  return {
+    name,
+    draw: () => {
+      const school = { ...DEFAULT_LESSON.school, school: "Harbour Road School", marksMax: 15 };
+      const setup: PageSetup = { ...DEFAULT_SETUP, paper: { kind: "named", name: paper } };
+      const outcome = lessonPages({ ...DEFAULT_LESSON, development: development(), kind, setup, school, text: ["The description of the piece.", "What is to be done."], ...more });
+      const found = outcome.ok && outcome.pages[page];
+      if (!found) throw new Error(`no page ${page}`);
+      return svgDocument(found.items, { box: { left: 0, right: found.width, bottom: 0, top: found.height }, title: name });
+    },
+  };
+}
+
 function pictorialCase(name: string, file: string, fraction: number, station: number): GoldenCase {
   return {
     name,
@@ -89,6 +106,8 @@ const through = pipeJob({ diameter: 100, length: 150, thickness: 2, basis: "outs
   shapedCut({ shape: "step", low: 110, high: 140, rising: "right", position: 20 }, { direction: 90 }),
 ] });
 const steep = pipeJob({ diameter: 60, length: 300, cuts: [planeCut({ angle: 85, direction: 200, height: 150 })] });
+/** The classic of the drawing board: a cylinder cut at 45°. */
+const classic = pipeJob({ diameter: 40, length: 70, cuts: [planeCut({ angle: 45, direction: 90, height: 45 })], seam: { at: "shortest" }, face: "inside" });
 const many = pipeJob({ diameter: 120, length: 90, stations: 360, cuts: [planeCut({ angle: 20, direction: 75, height: 60 })] });
 
 export const CASES: readonly GoldenCase[] = [
@@ -119,6 +138,12 @@ export const CASES: readonly GoldenCase[] = [
   sheetCase("board drawing on a framed sheet", () => example("1-lean-to-vent.json"), "board", { kind: "named", name: "A3" }, "1"),
   sheetCase("part list", () => example("1-lean-to-vent.json"), "parts", { kind: "named", name: "A4" }, "1"),
   sheetCase("calibration page", () => example("1-lean-to-vent.json"), "calibration", { kind: "named", name: "A4" }, "1"),
+  lessonCase("question on a sheet", made(classic), "question", "A4"),
+  lessonCase("question begun, third angle, lying", () => example("3-drying-hood.json"), "started", "A3", { projection: "third" }),
+  lessonCase("key by hand", made(classic), "key", "A4", { way: "hand" }),
+  lessonCase("figures of a key with its marks", made(classic), "key", "A4", { marking: [{ text: "Views", marks: 4 }, { text: "Ordinates", marks: 8, expected: "25 to 65" }], tolerance: { length: 1, angle: 1 } }, 1),
+  lessonCase("construction in pictures", made(classic), "steps", "A4", { stepsPerPage: 2 }, 3),
+  lessonCase("card model", made(classic), "card", "A4"),
   ...BLANK_CASES,
   {
     name: "projection symbols",

@@ -29,11 +29,17 @@ export function cardPages(lesson: LessonSheets): { readonly layout: Layout; read
     if (wide.length === 0) continue;
     const parts = cardParts(lesson.development, scale, heading, said);
     for (const layout of wide) {
-      const items = placed(lesson, layout, scale, parts, [heading, said.card.make(parts.length > 1)]);
+      const text = [...(isWritten(parts, heading) ? [] : [heading]), said.card.make(parts.length > 1)];
+      const items = placed(lesson, layout, scale, parts, text);
       if (items) return { layout, body: { items, scale } };
     }
   }
   return null;
+}
+
+/** Whether the heading found room on a part. */
+function isWritten(parts: readonly CardPart[], heading: string): boolean {
+  return parts.some(({ items }) => items.some((item) => item.kind === "text" && item.text === heading));
 }
 
 /** Every part in the free room, one after the other, then the text. */

@@ -7,7 +7,7 @@ import { openingPlaces } from "../openingPlaces";
 import { truestView } from "../openingMeasures";
 import type { Place } from "../place";
 import { itemStep } from "../steps/itemStep";
-import { broadsideNames } from "../steps/cutSight";
+import { broadsideNames, givingView } from "../steps/cutSight";
 import { uncutPipe } from "../steps/uncutPipe";
 import type { ViewName } from "../views";
 import type { LessonBoard } from "./lessonBoard";
@@ -23,7 +23,11 @@ export interface GivenChoices {
 export function givenItems(board: LessonBoard, development: Development, piece: Piece, { found, numbered }: GivenChoices): Item[] {
   const { blocks, views, shown } = board;
   const openings = openingPlaces(development.job, piece).map((place) => ({ clause: `cut:${place.cut.id}`, view: truestView(views, place) }));
+  const isUnseen = (item: Item) => !found && item.kind !== "text" && "ref" in item && item.ref?.field === "angle"
+    && development.job.part.cuts.some((cut) => item.ref?.clause === `cut:${cut.id}` && givingView(cut, views) === null);
   const isGiven = (name: ViewName, item: Item): boolean => {
+    // No arrow to a line that is left to be found.
+    if (isUnseen(item)) return false;
     const { step } = itemStep(development, board, name, item);
     if (step === "circle") return numbered;
     if (step === "complete") return found;

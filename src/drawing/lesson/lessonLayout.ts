@@ -31,6 +31,9 @@ export interface LessonLayout {
   readonly taken: readonly Box[];
 }
 
+/** Drawn larger than it is only a piece that comes out no wider than this, mm: pieces are drawn full size where they can be. */
+const LARGE = 40;
+
 /** Text on a page of its own is worth more than one step of the scale. */
 const STEPS = 2;
 
@@ -50,7 +53,8 @@ export function lessonLayout(lesson: LessonSheets, piece: Piece): LessonLayout |
   const layouts = layoutsFor(setup, { width: ROLL, height: ROLL });
   let alone: LessonLayout | null = null;
   let steps = 0;
-  for (const scale of lesson.scale === null ? SCALES : [lesson.scale]) {
+  const usual = SCALES.filter((scale) => scale <= 1 || 2 * piece.form.cutRadius * scale <= LARGE);
+  for (const scale of lesson.scale === null ? usual : [lesson.scale]) {
     const placed = layouts.flatMap((layout) => placedOn(lesson, layout, boards, scale, piece));
     const whole = placed.find(({ text }) => text !== null);
     if (whole) return whole;

@@ -7,8 +7,8 @@ import { freeBox } from "../freeBox";
 import { LETTERING } from "../lettering";
 import { wrapText } from "../wrapText";
 
-/** Widths tried, mm. */
-const WIDTHS = [120, 100, 85, 70, 58];
+/** Widths tried, mm: those that read best first. */
+const WIDTHS = [120, 100, 150, 172, 85, 70, 58];
 
 /** The pitch of lines, mm; paragraphs stand apart by a part of it. */
 export const PITCH = 5.5;
