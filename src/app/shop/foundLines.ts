@@ -68,5 +68,6 @@ function plateLine({ shape, semiAxes, blank }: EndPlate, format: Format): string
   const length = (mm: number) => `${format.length(mm)} ${format.unit}`;
   if (shape === "disc") return found.disc(length(blank.width));
   if (shape === "ellipse") return found.ellipse(format.length(2 * semiAxes.long), length(2 * semiAxes.short));
+  if (shape === "bent") return found.bent(format.length(blank.width), length(blank.height));
   return found.shaped(format.length(blank.width), length(blank.height));
 }

@@ -74,7 +74,7 @@ export function problemSentence(problem: Problem, show: ShowValue, trade: TradeW
     case "gap-too-wide":
       return `The root gap would take a whole stretch of the pattern${place(detail, show, trade)}. It is left off.`;
     case "plate-not-flat":
-      return "This end is not one flat cut: no plate closes it.";
+      return "No plate closes this end: its cuts do not meet in straight lines across the pipe.";
     case "plate-gap-too-wide":
       return "The gap leaves nothing of the plate.";
     case "paper-without-room":

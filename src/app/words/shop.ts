@@ -91,6 +91,7 @@ export const shopWords = {
     sameSurface: "Nowhere off the mean surface",
     disc: (diameter: string) => `Disc ⌀ ${diameter}`,
     ellipse: (long: string, short: string) => `Ellipse ${long} × ${short}, before the gap`,
+    bent: (width: string, height: string) => `Bent to the profile, ${width} × ${height} flat`,
     shaped: (width: string, height: string) => `Plate within ${width} × ${height}`,
     mass: (each: string, all: string) => `${each} each, ${all} in all`,
   },

@@ -24,6 +24,8 @@ export interface BlankWords {
   readonly highSide: string;
   readonly seenFromAbove: string;
   readonly gap: string;
+  /** On the plate of a shaped end. */
+  readonly bent: string;
 }
 
 export const ENGLISH_BLANK: BlankWords = {
@@ -43,4 +45,5 @@ export const ENGLISH_BLANK: BlankWords = {
   highSide: "high side",
   seenFromAbove: "seen from above",
   gap: "gap",
+  bent: "bend to the profile",
 };

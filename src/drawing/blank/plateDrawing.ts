@@ -1,4 +1,4 @@
-// An end plate at full size: its cut line, its centre and the ends of its axes, where its high side is, how it is seen.
+// An end plate at full size: its cut line, its bend lines, its centre and the ends of its axes, where its high side is, how it is seen.
 
 import type { EndPlate, Vec2 } from "../../core/index";
 import { boundsOf } from "../bounds";
@@ -22,17 +22,18 @@ const PITCH = 1.7, ARROW = 3;
 
 /** The plate in its own plane's millimetres, seen from above, the high side of a sloping one up. Words without room are left out. */
 export function plateDrawing(plate: EndPlate, { figures = METRIC, words = ENGLISH_BLANK, lettering = LETTERING }: BlankOptions = {}): Item[] {
-  const { contour, shape, gap, semiAxes, blank: { from, to, width, height } } = plate;
-  const lines = [...contourItems([contour]), ...axes(from, to, shape === "disc" ? 0 : AXIS)];
+  const { contour, shape, gap, folds, semiAxes, blank: { from, to, width, height } } = plate;
+  const bends = folds.map(({ from: a, to: b }) => stroke("bend line", a, b));
+  const lines = [...contourItems([contour]), ...bends, ...axes(from, to, shape === "disc" ? 0 : AXIS)];
   const space = clearSpace(CLEAR);
   space.take(lines);
   const size = shape === "disc" ? `⌀${figures.length(width)}` : `${figures.length(width)} × ${figures.length(height)}`;
-  const sentences = [plate.name, size, ...(gap > 0 ? [`${words.gap} ${figures.length(gap)}`] : []), words.seenFromAbove];
+  const sentences = [plate.name, size, ...(gap > 0 ? [`${words.gap} ${figures.length(gap)}`] : []), words.seenFromAbove, ...(shape === "bent" ? [words.bent] : [])];
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   const places = [-1, -1.4, -0.6, 1, 1.4, 0.6, 0].map((along) => ({ x: middle.x, y: middle.y + (along * height) / 4 }));
   const about = placed(places.map((place) => block(sentences, place, lettering)), space);
   const highs = [0, 1, -1].flatMap((aside) => [1, 0.7, 0.4, 0, -0.4].map((along) => ({ x: middle.x + (aside * width) / 5, y: middle.y + (along * height) / 4 })));
-  return [...lines, ...about, ...(semiAxes.long > semiAxes.short ? placed(highs.map((place) => highSide(words.highSide, place, lettering)), space) : [])];
+  return [...lines, ...about, ...(shape !== "bent" && semiAxes.long > semiAxes.short ? placed(highs.map((place) => highSide(words.highSide, place, lettering)), space) : [])];
 }
 
 /** A cross at the pipe's axis, and the ends of the plate's own axes (`share` of its size long), where the plate reaches them. */

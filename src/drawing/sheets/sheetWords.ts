@@ -1,6 +1,6 @@
 // The words of printed sheets. The caller may pass its own.
 
-import type { Allowance, AllowancePlace, NamedSeam, PipePart } from "../../core/index";
+import type { Allowance, AllowancePlace, EndPlate, NamedSeam, PipePart } from "../../core/index";
 import { ENGLISH_MATERIAL, type MaterialWords } from "../materialWords";
 import { TRADE, type TradeWords, capital } from "../tradeWords";
 import { type DrawingWords, drawingWords } from "../words";
@@ -39,7 +39,7 @@ export interface SheetWords extends DrawingWords {
   readonly map: string;
   readonly joining: string;
   /** Of an end plate. */
-  readonly plate: (shape: "disc" | "ellipse" | "shaped", long: string, short: string) => string;
+  readonly plate: (shape: EndPlate["shape"], long: string, short: string) => string;
   readonly weldGap: (gap: string) => string;
   readonly document: Readonly<Record<"template" | "board" | "parts" | "calibration", string>>;
   readonly conventions: string;
@@ -97,6 +97,7 @@ export function sheetWords(trade: TradeWords): SheetWords {
     map: "Map of the sheets, not to scale.",
     joining: "Cut each sheet at its dashed lines on the left and above, lay the marks on those of its neighbour.",
     plate: (shape, long, short) => {
+      if (shape === "bent") return `bent to the profile, ${long} × ${short} flat`;
       if (shape === "shaped") return long === short ? `part of a disc ⌀${short}` : `part of an ellipse ${long} × ${short}`;
       return shape === "disc" ? `disc ⌀${short}` : `ellipse ${long} × ${short}`;
     },

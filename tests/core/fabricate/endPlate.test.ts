@@ -47,10 +47,10 @@ describe("endPlates", () => {
     expect(plates.map(({ name }) => name)).toEqual(["pipe top plate 1", "pipe top plate 2"]);
     for (const { blank } of plates) expectClose(blank.blankArea, (Math.PI * 2500) / Math.cos(Math.PI / 6) / 2, 0.5);
   });
-  it("endPlates of a shaped end are refused", () => {
+  it("endPlates of a shaped end are bent to its profile", () => {
     const { plates, problems } = shopPipe({ plates: { ...both, bottom: null } }, [shapedCut({ shape: "hollow", radius: 60, centre: 0, height: 120 })]);
-    expect(plates).toEqual([]);
-    expect(problems).toEqual([{ code: "plate-not-flat", field: "fabrication.plates.top" }]);
+    expect(plates.map(({ shape }) => shape)).toEqual(["bent"]);
+    expect(problems).toEqual([]);
   });
   it("endPlates of which the gap leaves nothing are refused", () =>
     expect(shopPipe({ plates: { top: { fit: "mean", gap: 50 }, bottom: null } }).problems).toMatchObject([{ code: "plate-gap-too-wide", field: "fabrication.plates.top.gap", value: 50 }]));
