@@ -78,7 +78,9 @@ function OffBy({ one }: { one: JudgedReading | undefined }) {
   if (!one) return null;
   if (one.deviation === null) return <strong>{checkWords.nothingThere}</strong>;
   const size = Math.abs(one.deviation);
-  const text = `${one.deviation < 0 ? "−" : "+"}${one.reading.line === "angle" ? format.angle(size) : format.length(size)} `;
+  const figure = one.reading.line === "angle" ? format.angle(size) : format.length(size);
+  const sign = /[1-9]/.test(figure) ? (one.deviation < 0 ? "−" : "+") : "";
+  const text = `${sign}${figure} `;
   return one.within ? <span>{text}</span> : <strong title={checkWords.out}>{text}<span className="unseen">{checkWords.out}</span></strong>;
 }
 

@@ -18,8 +18,18 @@ export function SettingsPanel() {
   const { settings: said } = panelWords;
   return (
     <Panel title={said.title}>
-      <div className="settings">
+      <fieldset className="settings">
+        <legend>{said.ofJob}</legend>
         <SettingField label={said.units} value={job.units} options={{ mm: said.mm, inch: said.inch }} choose={(units) => change((of) => ({ ...of, units: units as Job["units"] }), said.units)} />
+        <SettingField
+          label={said.projection}
+          value={job.drawing.projection}
+          options={{ first: said.first, third: said.third }}
+          choose={(projection) => change((of) => ({ ...of, drawing: { ...of.drawing, projection: projection as Job["drawing"]["projection"] } }), said.projection)}
+        />
+      </fieldset>
+      <fieldset className="settings">
+        <legend>{said.ofDevice}</legend>
         {job.units === "inch" && (
           <SettingField
             label={said.inches}
@@ -36,12 +46,6 @@ export function SettingsPanel() {
         />
         <SettingField label={said.mark} value={settings.comma ? "comma" : "point"} options={{ point: said.point, comma: said.comma }} choose={(value) => set("comma", value === "comma")} />
         <SettingField
-          label={said.projection}
-          value={job.drawing.projection}
-          options={{ first: said.first, third: said.third }}
-          choose={(projection) => change((of) => ({ ...of, drawing: { ...of.drawing, projection: projection as Job["drawing"]["projection"] } }), said.projection)}
-        />
-        <SettingField
           label={said.words}
           value={settings.words}
           options={Object.fromEntries(Object.entries(TRADE).map(([name, trade]) => [name, said.wordings(trade)]))}
@@ -54,7 +58,7 @@ export function SettingsPanel() {
           options={Object.fromEntries(letterings.map((one, i) => [one, said.letterings[i] ?? String(one)]))}
           choose={(value) => set("lettering", letterings.find((one) => String(one) === value) ?? 1)}
         />
-      </div>
+      </fieldset>
     </Panel>
   );
 }

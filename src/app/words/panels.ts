@@ -13,6 +13,8 @@ export const panelWords = {
 
   settings: {
     title: "Settings",
+    ofJob: "Kept with the job",
+    ofDevice: "Kept on this device",
     units: "Figures in",
     mm: "millimetres",
     inch: "inches",
