@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Exercise, FabricationChoices } from "../../core/index";
 import { useFormat } from "../quantity/useFormat";
 import { takeClause } from "../store/store";
@@ -8,7 +9,7 @@ import { namedSeams } from "./namedSeams";
 const hands: readonly FabricationChoices["hand"][] = ["described", "opposite"];
 
 /** The seams and the hands a class is given; where none is ticked all have that of the job. */
-export function ChoicesFields({ exercise: { job, seams, hands: chosen } }: { exercise: Exercise }) {
+export const ChoicesFields = memo(function ChoicesFields({ exercise: { job, seams, hands: chosen } }: { exercise: Exercise }) {
   const format = useFormat();
   const isIn = (all: readonly unknown[], one: unknown) => all.some((other) => JSON.stringify(other) === JSON.stringify(one));
   return (
@@ -31,7 +32,7 @@ export function ChoicesFields({ exercise: { job, seams, hands: chosen } }: { exe
       </fieldset>
     </>
   );
-}
+});
 
 /** A box to tick with its name; `help`: under which name it is explained. */
 export function Tick({ name, on, turn, help }: { name: string; on: boolean; turn: (on: boolean) => void; help: string }) {

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { memo, useState } from "react";
 import { PanelNumber } from "../output/PanelNumber";
 import { words } from "../words/interface";
 import { classWords as said } from "../words/class";
@@ -7,7 +7,7 @@ import { Tick } from "./ChoicesFields";
 import { sharedNames, unprintableNames } from "./studentsOf";
 
 /** The list of the class: pasted, opened, or only a number of students. */
-export function ClassFields() {
+export const ClassFields = memo(function ClassFields() {
   const { rows, students, fault, keeps } = useClassList();
   const [text, setText] = useState("");
   const listed = rows.length > 0;
@@ -37,7 +37,7 @@ export function ClassFields() {
       <p className="found">{keeps ? said.onDevice : words.message.noStorage}</p>
     </fieldset>
   );
-}
+});
 
 function OpenList() {
   return (

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { LIMITS, type Exercise, type Keeps } from "../../core/index";
 import { PanelNumber } from "../output/PanelNumber";
 import { useFormat } from "../quantity/useFormat";
@@ -8,7 +9,7 @@ import { changeExercise } from "./changeExercise";
 const FIRST = { ordinate: 10, sheet: { width: 380, height: 240 } } as const;
 
 /** What every piece must keep to. */
-export function KeepsFields({ exercise: { keeps } }: { exercise: Exercise }) {
+export const KeepsFields = memo(function KeepsFields({ exercise: { keeps } }: { exercise: Exercise }) {
   const { trade, unit } = useFormat();
   const put = (part: Partial<Keeps>) => changeExercise((now) => ({ ...now, keeps: { ...now.keeps, ...part } }));
   const { inside, ordinate, sheet } = keeps;
@@ -41,7 +42,7 @@ export function KeepsFields({ exercise: { keeps } }: { exercise: Exercise }) {
       </div>
     </fieldset>
   );
-}
+});
 
 /** The nearest value the job file holds. */
 function within(value: number, { min, max }: { readonly min: number; readonly max: number }): number {

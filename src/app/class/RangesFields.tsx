@@ -1,5 +1,5 @@
-import type { Exercise, RangeFault } from "../../core/index";
-import { exerciseFault } from "../../core/index";
+import { memo } from "react";
+import { exerciseFault, type Exercise, type RangeFault } from "../../core/index";
 import { useFormat } from "../quantity/useFormat";
 import { classWords as said } from "../words/class";
 import { changeExercise, withoutRange } from "./changeExercise";
@@ -7,7 +7,7 @@ import { dimensionsOf, type Dimension } from "./dimensions";
 import { RangeRow } from "./RangeRow";
 
 /** Every number of the description, clause by clause, to be ticked when it is to differ; ranges whose number has gone are offered to be left out. */
-export function RangesFields({ exercise }: { exercise: Exercise }) {
+export const RangesFields = memo(function RangesFields({ exercise }: { exercise: Exercise }) {
   const { trade } = useFormat();
   const all = dimensionsOf(exercise.job, trade);
   const fault = exerciseFault(exercise);
@@ -39,4 +39,4 @@ export function RangesFields({ exercise }: { exercise: Exercise }) {
       ))}
     </>
   );
-}
+});

@@ -8,8 +8,6 @@ import { useClassList } from "./classList";
 import { placeFault, placeHere, typePlace, usePlace } from "./programPlace";
 import { cancelSet, startSet, useSetJob, type SetKind } from "./setJob";
 
-const kinds = { question: said.questions, key: said.keys, answers: said.answers } as const satisfies Record<SetKind, string>;
-
 /** The verbs that make the files of the class; while one is made, how far it is and the verb that gives it up. `ready`: there is a piece for everybody. */
 export function SetVerbs({ ready }: { ready: boolean }) {
   const set = useSetJob();
@@ -24,6 +22,7 @@ export function SetVerbs({ ready }: { ready: boolean }) {
   return (
     <fieldset className="ranges set">
       <legend>{said.make}</legend>
+      <p className="found">{said.asSheets}</p>
       <Tick name={said.qr} help="qr" on={on} turn={(now) => usePlace.setState({ on: now })} />
       {on && (
         <label className="place">
@@ -36,9 +35,9 @@ export function SetVerbs({ ready }: { ready: boolean }) {
         <Making stage={set.stage} done={set.done} of={set.of} />
       ) : (
         <p className="class-verbs">
-          {(Object.keys(kinds) as SetKind[]).map((kind) => (
+          {(Object.keys(said.files) as SetKind[]).map((kind) => (
             <button key={kind} type="button" className="verb" disabled={!ready || (kind !== "answers" && barred)} onClick={() => make(kind)}>
-              {kinds[kind]}
+              {said.files[kind]}
             </button>
           ))}
         </p>

@@ -1,14 +1,18 @@
 import { create } from "zustand";
 import { exerciseOf, type Job, type Problem } from "../../core/index";
+import type { LessonSheets } from "../../drawing/lesson/lessonSheets";
 import { fileName } from "../files/fileName";
 import { saveBlob } from "../files/saveBlob";
+import { useOutput } from "../output/choices";
+import { correctionOn, usePrinters } from "../output/printers";
 import { makePdf } from "../print/makePdf";
 import type { Format } from "../quantity/format";
+import { lessonOf } from "../teach/sheets/lessonOf";
+import { useSheets } from "../teach/sheets/sheetChoices";
 import { words } from "../words/interface";
 import { classWords } from "../words/class";
 import { classAnswers } from "./classAnswers";
-import { scaleForAll, setPages, SheetFault, type Pupil, type SetOf } from "./classSet";
-import { lessonOfPiece } from "./lessonOfPiece";
+import { scaleForAll, setPages, SheetFault, type OfPiece, type Pupil, type SetOf } from "./classSet";
 import { packVariant } from "./packedVariant";
 import { qrModules } from "./qrModules";
 import type { Student } from "./studentsOf";
@@ -94,6 +98,14 @@ async function fileOf(kind: SetKind, { job, format, place }: SetWish, pupils: re
   const told = stage("sheets");
   const blob = await makePdf(setPages(set, scale, (done) => void told(done)), { title: job.title || words.untitled, signal, onPage: () => undefined });
   return blob && { blob, withoutCode };
+}
+
+/** The sheet of a piece as chosen for all sheets; who has no class of their own has the one written there. */
+function lessonOfPiece({ kind, development, className, ...student }: OfPiece, format: Format): LessonSheets {
+  const choices = useSheets.getState();
+  const { printer } = useOutput.getState();
+  const correction = printer === null ? null : correctionOn(usePrinters.getState().all, printer, choices.paper);
+  return lessonOf(kind, development, choices, format, { ...student, correction, ...(className !== "" && { className }) });
 }
 
 /** Lets the page draw and take keys. */

@@ -8,8 +8,8 @@ export interface ClassSearch extends Omit<Search, "all"> {
   readonly done: boolean;
 }
 
-/** Milliseconds of rest after a change, and of work between two breaths of the page. */
-const REST = 300, WORK = 12;
+/** Milliseconds of rest after a change, of work between two breaths of the page, and between two words about how far it is. */
+const REST = 300, WORK = 12, TOLD = 250;
 
 /** Found beyond what the class needs, so that it can be said whether there is room to choose. */
 const BEYOND = 100;
@@ -35,14 +35,17 @@ export function useSearch(job: Job, wanted: number): ClassSearch | null {
 
 /** Searches until there are enough for the class and some beyond, or it is plain that there are not; null when it was stopped. Lets the page breathe. */
 export async function searched(exercise: Exercise, wanted: number, show: (search: ClassSearch) => void, stopped: () => boolean): Promise<ClassSearch | null> {
-  let began = performance.now();
+  let began = performance.now(), told = began;
   const most = mostTried(wanted);
   for (const { all, tried, found, failed } of variantSearch(exercise)) {
     const done = BigInt(tried) >= all || found.length >= wanted + BEYOND || tried >= most;
     if (!done && performance.now() - began < WORK) continue;
-    const search = { all, tried, found: [...found], failed: { ...failed }, done };
-    show(search);
-    if (done) return search;
+    if (done || performance.now() - told >= TOLD) {
+      const search = { all, tried, found: [...found], failed: { ...failed }, done };
+      show(search);
+      told = performance.now();
+      if (done) return search;
+    }
     await new Promise((resolve) => setTimeout(resolve));
     if (stopped()) return null;
     began = performance.now();

@@ -81,9 +81,8 @@ export const classWords = {
   },
 
   make: "Sheets",
-  questions: "Questions (PDF)",
-  keys: "Keys (PDF)",
-  answers: "Answers (CSV)",
+  files: { question: "Questions (PDF)", started: "Questions begun (PDF)", key: "Keys (PDF)", answers: "Answers (CSV)" },
+  asSheets: "Paper, scale, school and task are those chosen under Sheets.",
   qr: "A code on each sheet that opens its piece for checking",
   place: "Address of this program in it",
   placeHere: "This address is of this machine alone: on another device the code opens nothing. Type the address at which the class reaches the program.",
@@ -94,7 +93,7 @@ export const classWords = {
   failedAll: "The file could not be made; nothing of the job is lost. Try again.",
   noCode: "The address is too long for a code on paper: the sheets were made without it.",
   saved: (name: string) => `Saved: ${name}`,
-  fileNames: { question: "questions", key: "keys", answers: "answers" },
+  fileNames: { question: "questions", started: "questions begun", key: "keys", answers: "answers" },
   student: (number: number) => `student ${number}`,
 
   open: "Open a student's piece",

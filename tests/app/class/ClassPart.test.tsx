@@ -10,7 +10,7 @@ import type { Job } from "../../../src/core/index";
 import { hole, pipeWith, slant } from "../pipe";
 
 // The search takes its time where other tests run beside this one.
-configure({ asyncUtilTimeout: 4_000 });
+configure({ asyncUtilTimeout: 15_000 });
 
 beforeEach(async () => {
   localStorage.clear();
@@ -28,6 +28,10 @@ const type = (name: string, text: string) => {
   fireEvent.change(field, { target: { value: text } });
   fireEvent.blur(field);
 };
+const settled = (what: () => void) => act(async () => {
+  what();
+  await Promise.resolve();
+});
 const verb = (name: string) => screen.getByRole<HTMLButtonElement>("button", { name });
 const withRanges = (ranges: Job["exercise"]["ranges"], keeps: Partial<Job["exercise"]["keeps"]> = {}): Job => {
   const job = pipeWith([slant]);
@@ -131,7 +135,7 @@ describe("the class", () => {
   test("is pasted, counted, and forgotten", async () => {
     render(<ClassPart />);
     fireEvent.change(screen.getByPlaceholderText(/^Names, one a line/), { target: { value: "Name,Class\nAda Winter,3b\nAda Winter,3b\n王芳,3b" } });
-    await act(async () => fireEvent.click(verb("Take these names")));
+    await settled(() => fireEvent.click(verb("Take these names")));
     await screen.findByText("3 students");
     expect(screen.getByText(/^In the list more than once: Ada Winter\./)).toBeDefined();
     expect(screen.getByText(/no letters for: 王芳\./)).toBeDefined();
@@ -142,7 +146,7 @@ describe("the class", () => {
   test("that cannot be read is refused with its reason", async () => {
     render(<ClassPart />);
     fireEvent.change(screen.getByPlaceholderText(/^Names, one a line/), { target: { value: 'Ada\n"Bo\nCy' } });
-    await act(async () => fireEvent.click(verb("Take these names")));
+    await settled(() => fireEvent.click(verb("Take these names")));
     expect(await screen.findByText(/^Line 2: a quotation mark is not closed/)).toBeDefined();
   });
 
@@ -154,10 +158,10 @@ describe("the class", () => {
     const row = within(table).getByText("Bo Sommer").closest("tr");
     const code = row?.querySelector(".code")?.textContent ?? "";
     fireEvent.change(screen.getByLabelText("Code on the sheet"), { target: { value: `${code}Z` } });
-    await act(async () => fireEvent.submit(screen.getByLabelText("Code on the sheet")));
+    await settled(() => fireEvent.submit(screen.getByLabelText("Code on the sheet")));
     expect(screen.getByRole("alert").textContent).toMatch(/letter of this code is wrong/);
     fireEvent.change(screen.getByLabelText("Code on the sheet"), { target: { value: code } });
-    await act(async () => fireEvent.submit(screen.getByLabelText("Code on the sheet")));
+    await settled(() => fireEvent.submit(screen.getByLabelText("Code on the sheet")));
     await waitFor(() => expect(useApp.getState().development.job.title).toBe(`Vent, ${code}`));
   });
 });
