@@ -5,18 +5,19 @@ import type { Development, Piece, Vec2 } from "../../core/index";
 import { type BlockName, arrangeBlocks } from "../arrange";
 import type { Block, Board } from "../board";
 import { boundsOf } from "../bounds";
-import { type Box, joinBoxes } from "../box";
+import { type Box, joinBoxes, moveBox } from "../box";
 import type { Item } from "../display";
 import type { Figures } from "../figures";
 import { LETTERING } from "../lettering";
-import { metricsFor } from "../metrics";
+import { type Metrics, metricsFor } from "../metrics";
 import { moveItem } from "../moveItem";
 import { patternBlock } from "../patternBlock";
-import type { Place } from "../place";
+import { type Place, onSheet } from "../place";
 import { chordSteps } from "../steps/chordSteps";
+import { stroke } from "../strokes";
 import { viewBlock } from "../viewBlock";
 import { viewGeometry } from "../viewGeometry";
-import { type ViewName, viewsOf } from "../views";
+import { type ViewName, type Views, viewsOf } from "../views";
 import { givenMeasures } from "./givenMeasures";
 import type { AllLessonWords } from "./lessonWords";
 import { shownViews } from "./shownViews";
@@ -46,11 +47,12 @@ export function lessonBoards(development: Development, piece: Piece, { other, fi
     const at = (name: BlockName) => placed(name, { x: 0, y: 0 });
     const drawn: Record<BlockName, Item[]> = { front: [], top: [], side: [], pattern: patternBlock(piece, at("pattern"), metrics, figures, said, null, chordNotes(piece, figures, words)) };
     for (const { name, plan } of plans) drawn[name] = viewBlock(plan, at(name), metrics, figures).filter((item) => !isDerived(item, job));
-    const boxes = { front: roomOf(drawn.front), top: roomOf(drawn.top), side: roomOf(drawn.side), pattern: roomOf(drawn.pattern) };
+    const room = (name: BlockName) => roomOf([...drawn[name], ...reachOf(name, piece, views, at(name), metrics)], drawn[name].length > 0);
+    const boxes = { front: room("front"), top: room("top"), side: room("side"), pattern: room("pattern") };
     const { origins, bounds } = arrangeBlocks(boxes, "projection", attitude, job.drawing.projection, metrics.between);
     const block = (name: BlockName): Block => {
       const items = drawn[name].map((item) => moveItem(item, origins[name]));
-      return { name, place: placed(name, origins[name]), bounds: boundsOf(items), items };
+      return { name, place: placed(name, origins[name]), bounds: moveBox(boxes[name], origins[name]), items };
     };
     const blocks = { front: block("front"), top: block("top"), side: block("side"), pattern: block("pattern") };
     return { blocks, bounds, scale, views, shown, arrangement: "projection", lettering: LETTERING, items: Object.values(blocks).flatMap(({ items }) => items) };
@@ -59,10 +61,9 @@ export function lessonBoards(development: Development, piece: Piece, { other, fi
 
 /** The same board elsewhere on the sheet. */
 export function movedBoard(board: LessonBoard, by: Vec2): LessonBoard {
-  const block = ({ name, place, items }: Block): Block => {
-    const moved = items.map((item) => moveItem(item, by));
-    return { name, place: { ...place, origin: { x: place.origin.x + by.x, y: place.origin.y + by.y } }, bounds: boundsOf(moved), items: moved };
-  };
+  const block = ({ name, place, items, bounds }: Block): Block => ({
+    name, place: { ...place, origin: { x: place.origin.x + by.x, y: place.origin.y + by.y } }, bounds: moveBox(bounds, by), items: items.map((item) => moveItem(item, by)),
+  });
   const { front, top, side, pattern } = board.blocks;
   const blocks = { front: block(front), top: block(top), side: block(side), pattern: block(pattern) };
   const all = Object.values(blocks);
@@ -70,8 +71,16 @@ export function movedBoard(board: LessonBoard, by: Vec2): LessonBoard {
 }
 
 /** A view that is not shown takes a point. */
-function roomOf(items: readonly Item[]): Box {
-  return items.length > 0 ? boundsOf(items) : { left: 0, right: 0, bottom: 0, top: 0 };
+function roomOf(items: readonly Item[], isShown: boolean): Box {
+  return isShown ? boundsOf(items) : { left: 0, right: 0, bottom: 0, top: 0 };
+}
+
+/** How far the construction of a block reaches beyond what is drawn of it: the uncut pipe, the raised elements. */
+function reachOf(name: BlockName, { form: { cutRadius, length }, pattern: { girth, height } }: Piece, views: Views, place: Place, { past }: Metrics): Item[] {
+  const low = Math.min(0, height[0]), high = height[1];
+  const between = (from: Vec2, to: Vec2) => [stroke("projection", onSheet(place, from), onSheet(place, to))];
+  if (name === "pattern") return between({ x: 0, y: low }, { x: girth, y: high + past / place.scale });
+  return views[name].kind === "end-on" ? [] : between({ x: -cutRadius, y: low }, { x: cutRadius, y: Math.max(length, high) });
 }
 
 /** What the chords of the even stations come to. */
