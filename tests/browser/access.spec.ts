@@ -23,6 +23,20 @@ for (const [colorScheme, width] of [["light", 1440], ["dark", 1440], ["light", 3
   });
 }
 
+for (const [colorScheme, width] of [["light", 320], ["dark", 1440]] as const) {
+  test(`axe finds nothing wrong with the sheets for a class, and nothing runs over the side: ${colorScheme}, ${width} px`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width, height: 844 });
+    await page.goto("/#teach/data");
+    await page.getByRole("button", { name: "Sheets", exact: true }).click();
+    await page.getByRole("checkbox", { name: "Question with the pattern begun" }).check();
+    await page.getByRole("checkbox", { name: "Card model" }).check();
+    await expect(page.getByRole("region", { name: "Card model with glue laps and discs" })).toBeVisible();
+    expect(await faults(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  });
+}
+
 for (const colorScheme of ["light", "dark"] as const) {
   test(`axe finds nothing wrong in high contrast, ${colorScheme}, and every line of the drawing has at least 7:1`, async ({ page }) => {
     await page.emulateMedia({ colorScheme, contrast: "more" });
