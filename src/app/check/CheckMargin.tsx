@@ -36,7 +36,7 @@ export function CheckMargin() {
         <PhotoPart check={check} />
         <ReadingsTable check={check} />
         <p className="check-verbs">
-          {empty && last !== null && last !== pieceKey(check.job) && (
+          {empty && at < 0 && last !== null && last !== pieceKey(check.job) && (
             <button type="button" className="verb" onClick={bringOver}>
               {checkWords.bringOver}
             </button>

@@ -2,6 +2,7 @@ import { useId, type ClipboardEvent, type KeyboardEvent } from "react";
 import type { Quantity } from "../quantity/format";
 import { FaultSentence } from "../screen/FaultSentence";
 import type { Fault } from "../store/attempt";
+import "../theme/reading.css";
 
 interface Props {
   readonly label: string;

@@ -7,6 +7,7 @@ import { changing } from "../store/changing";
 import { markingWords as said } from "../words/marking";
 import { itemMoved, itemRemoved } from "./changeScheme";
 import { itemTokens, withItem } from "./markingTokens";
+import "../theme/reading.css";
 
 /** One item of the scheme: what the marks are for, how many, given or taken off, and what decides. */
 export function ItemFields({ item, first }: { item: MarkingItem; first: boolean }) {

@@ -14,6 +14,7 @@ import { useLeadingKeys, usePlaying } from "./usePlaying";
 import "../theme/teach.css";
 
 const SheetsPart = later(async () => (await import("./sheets/SheetsPart")).SheetsPart);
+const MarkingPart = later(async () => (await import("../marking/MarkingPart")).MarkingPart);
 const ClassPart = later(async () => (await import("../class/ClassPart")).ClassPart);
 
 /** In place of the description: what the step does and why, the player, and the steps to jump to; or the sheets, or the class set. */
@@ -28,6 +29,7 @@ export function TeachMargin() {
     <section id="description" className="description teach" aria-label={said.title} tabIndex={-1} ref={margin}>
       <Parts />
       {part === "sheets" && <SheetsPart />}
+      {part === "marking" && <MarkingPart />}
       {part === "class" && <ClassPart />}
       {part === "steps" && lesson && <StepText lesson={lesson} />}
       {part === "steps" && lesson && <Player lesson={lesson} margin={margin} />}

@@ -4,6 +4,7 @@ import { capital, type TradeWords } from "../../drawing/tradeWords";
 
 export const markingWords = {
   title: "Scheme of marks",
+  explained: "Kept with the job and its exercise, printed on the key, and what Check gives marks by.",
   untitled: "an item without words",
   allowed: { lengths: "Lengths may be off by ±", angles: "on the paper, angles by ±", girth: ({ girth }: TradeWords) => `. The ${girth} is found by` },
   fields: {

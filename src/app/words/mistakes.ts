@@ -61,7 +61,7 @@ export function mistakeWords(mistake: Mistake, { job, length, angle, trade: { gi
     case "reversed":
       return "the order of the stations is reversed: the pattern is the mirror image";
     case "datum":
-      return `every ordinate is ${length(Math.abs(mistake.offset))} too ${mistake.offset > 0 ? "long" : "short"}: another base line was used`;
+      return `every ordinate is about ${length(Math.round(Math.abs(mistake.offset) * 10) / 10)} too ${mistake.offset > 0 ? "long" : "short"}: another base line was used`;
     case "otherEnd":
       return "the ordinates were measured from the other end";
     case "spaces":

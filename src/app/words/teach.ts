@@ -2,7 +2,7 @@
 
 export const teachWords = {
   title: "The construction in steps",
-  parts: { label: "Teach", steps: "The construction", sheets: "Sheets", class: "Own dimensions" },
+  parts: { label: "Teach", steps: "The construction", sheets: "Sheets", marking: "Marks", class: "Own dimensions" },
   count: (step: number, of: number) => `Step ${step} of ${of}`,
   fresh: "New",
   exercise: "The exercise",

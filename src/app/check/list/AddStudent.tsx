@@ -2,6 +2,7 @@ import { useState, type FormEvent } from "react";
 import { selectJob } from "../../store/select";
 import { useApp } from "../../store/store";
 import { listWords as said } from "../../words/markingList";
+import "../../theme/reading.css";
 import { MOST_STUDENTS, freshId, putRows, useMarkingList } from "./markingList";
 
 /** Adds a student by name, and by the code on their sheet where pieces differ. */
