@@ -20,31 +20,34 @@ const CROSS = 3, AXIS = 0.1;
 /** Pitch of lines, length of the arrow to the high side, in lettering heights. */
 const PITCH = 1.7, ARROW = 3;
 
+/** A bend line nearer to the axis than this, mm, lies on it. */
+const NOTHING = 1e-6;
+
 /** The plate in its own plane's millimetres, seen from above, the high side of a sloping one up. Words without room are left out. */
 export function plateDrawing(plate: EndPlate, { figures = METRIC, words = ENGLISH_BLANK, lettering = LETTERING }: BlankOptions = {}): Item[] {
   const { contour, shape, gap, folds, semiAxes, blank: { from, to, width, height } } = plate;
   const bends = folds.map(({ from: a, to: b }) => stroke("bend line", a, b));
-  const lines = [...contourItems([contour]), ...bends, ...axes(from, to, shape === "disc" ? 0 : AXIS)];
+  const lines = [...contourItems([contour]), ...bends, ...axes(from, to, shape === "disc" ? 0 : AXIS, folds.every(({ from: { x } }) => Math.abs(x) > NOTHING))];
   const space = clearSpace(CLEAR);
   space.take(lines);
   const size = shape === "disc" ? `⌀${figures.length(width)}` : `${figures.length(width)} × ${figures.length(height)}`;
   const sentences = [plate.name, size, ...(gap > 0 ? [`${words.gap} ${figures.length(gap)}`] : []), words.seenFromAbove, ...(shape === "bent" ? [words.bent] : [])];
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-  const places = [-1, -1.4, -0.6, 1, 1.4, 0.6, 0].map((along) => ({ x: middle.x, y: middle.y + (along * height) / 4 }));
+  const places = [0, -0.8, 0.8, -1, 1, -0.5, 0.5].flatMap((aside) => [-1, -1.4, -0.6, 1, 1.4, 0.6, 0].map((along) => ({ x: middle.x + (aside * width) / 4, y: middle.y + (along * height) / 4 })));
   const about = placed(places.map((place) => block(sentences, place, lettering)), space);
   const highs = [0, 1, -1].flatMap((aside) => [1, 0.7, 0.4, 0, -0.4].map((along) => ({ x: middle.x + (aside * width) / 5, y: middle.y + (along * height) / 4 })));
   return [...lines, ...about, ...(shape !== "bent" && semiAxes.long > semiAxes.short ? placed(highs.map((place) => highSide(words.highSide, place, lettering)), space) : [])];
 }
 
-/** A cross at the pipe's axis, and the ends of the plate's own axes (`share` of its size long), where the plate reaches them. */
-function axes(from: Vec2, to: Vec2, share: number): Item[] {
+/** A cross at the pipe's axis, and the ends of the plate's own axes (`share` of its size long), where the plate reaches them; no upright axis under a bend line. */
+function axes(from: Vec2, to: Vec2, share: number, upright: boolean): Item[] {
   if (from.y >= 0 || to.y <= 0 || from.x >= 0 || to.x <= 0) return [];
   const [across, up] = [share * (to.x - from.x), share * (to.y - from.y)];
   const stretches = [[-CROSS, CROSS], ...(share > 0 ? [[from.x, from.x + across], [to.x - across, to.x]] : [])];
   const rising = [[-CROSS, CROSS], ...(share > 0 ? [[from.y, from.y + up], [to.y - up, to.y]] : [])];
   return [
     ...stretches.map(([a = 0, b = 0]) => stroke("centre line", { x: a, y: 0 }, { x: b, y: 0 })),
-    ...rising.map(([a = 0, b = 0]) => stroke("centre line", { x: 0, y: a }, { x: 0, y: b })),
+    ...(upright ? rising : []).map(([a = 0, b = 0]) => stroke("centre line", { x: 0, y: a }, { x: 0, y: b })),
   ];
 }
 

@@ -4,7 +4,7 @@ import { plateDrawing } from "../../../src/drawing/blank/plateDrawing";
 import { shopPipe, slope } from "../../core/fabricate/pieces";
 import { collisions, textsOf } from "../../support/collisions";
 import { expectClose } from "../../support/approximate";
-import { planeCut } from "../../support/pipeJob";
+import { planeCut, shapedCut } from "../../support/pipeJob";
 import { randomShop } from "../../support/randomShop";
 
 const plates = { top: { fit: "mean", gap: 0 }, bottom: { fit: "inside", gap: 1 } } as const;
@@ -27,6 +27,15 @@ describe("plateDrawing", () => {
     expect(made.map(({ shape }) => shape)).toEqual(["shaped", "shaped"]);
     expect(made.map((plate) => words(plate).includes("high side"))).toEqual(made.map(({ semiAxes }) => semiAxes.long > semiAxes.short));
     expect(made.filter(({ semiAxes }) => semiAxes.long > semiAxes.short)).toHaveLength(1);
+  });
+  it("of a shaped end draws its bends, one line for each, and says that it is bent", () => {
+    for (const [profile, bends] of [[{ shape: "vee", angle: 90, centre: 0, height: 120 }, 1], [{ shape: "step", low: 100, high: 140, rising: "right", position: 20 }, 2], [{ shape: "hollow", radius: 80, centre: 0, height: 120 }, 0]] as const) {
+      const [plate] = shopPipe({ plates: { top: { fit: "outside", gap: 1 }, bottom: null } }, [shapedCut(profile)]).plates;
+      const items = plateDrawing(plate!);
+      expect(items.filter((item) => item.kind === "path" && item.pen === "bend line")).toHaveLength(bends);
+      expect(words(plate!)).toEqual(expect.arrayContaining(["bend to the profile", "seen from above", "gap 1"]));
+      expect(collisions(items)).toEqual([]);
+    }
   });
   it("lets no word touch another or any line", () => {
     for (const plate of [ellipse!, disc!]) expect(collisions(plateDrawing(plate))).toEqual([]);
