@@ -20,6 +20,14 @@ test("the PDF is true to size: the pattern is as wide as its stretch-out, the ru
   expect(Buffer.from(bytes).toString("latin1")).toMatch(/\/PrintScaling \/None\s*\/PickTrayByPDFSize true/);
 });
 
+test("what writes PDF, and its lettering, is fetched when the first one is made", async ({ page }) => {
+  const fetched = () => page.evaluate(() => performance.getEntriesByType("resource").map(({ name }) => name).filter((name) => /pdfkit|lettering.*\.otf/.test(name)).length);
+  await expect(page.locator(".outcome").first()).toBeVisible();
+  expect(await fetched()).toBe(0);
+  await savedPdf(page);
+  expect(await fetched()).toBeGreaterThan(1);
+});
+
 test("a sheet too small gives tiles, each the size of the paper, with a cover", async ({ page }) => {
   await page.getByRole("dialog").getByRole("combobox", { name: "Paper", exact: true }).selectOption("A4");
   await expect(page.locator(".outcome")).toContainText("sheets of A4");

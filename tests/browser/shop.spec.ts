@@ -33,6 +33,22 @@ test("a grooved seam and a hem are added by keys, stand on the pattern, and go i
   const outline = (read?.entities ?? []).flatMap((entity) => (/cut/i.test(entity.layer) && "vertices" in entity ? (entity.vertices as { x: number }[]) : []));
   const xs = outline.map(({ x }) => x);
   expect(Math.abs(Math.max(...xs) - Math.min(...xs) - girth - 18)).toBeLessThan(0.05);
+
+  // The browser itself reads the SVG back: as wide in millimetres, its lines as long as the part list says.
+  await page.getByLabel("What to make").selectOption("svg");
+  const [stated] = /[\d.]+(?= mm)/.exec(await page.getByRole("region", { name: "Part list" }).locator("td").nth(3).innerText()) ?? [];
+  const svg = await saved(page, "Save as SVG");
+  const { width, length } = await page.evaluate((text) => {
+    document.body.innerHTML = text;
+    const lines = [...document.querySelectorAll<SVGGeometryElement>("svg #cut path, svg #cut circle, svg #slit path")];
+    const boxes = lines.map((line) => line.getBBox());
+    return {
+      width: Math.max(...boxes.map((box) => box.x + box.width)) - Math.min(...boxes.map((box) => box.x)), length: lines.reduce((sum, line) => sum + line.getTotalLength(), 0),
+    };
+  }, svg.bytes.toString("utf8"));
+  expect(Math.abs(width - girth - 18)).toBeLessThan(0.05);
+  expect(Math.abs(length - Number(stated))).toBeLessThan(0.1);
+  expect(svg.bytes.toString("utf8")).toMatch(/width="[\d.]+mm"/);
 });
 
 test("each part goes into a DXF of its own, its curves as splines", async ({ page }) => {
