@@ -14,7 +14,7 @@ export function CountSentence({ exercise, search, wanted }: { exercise: Exercise
   const ways = grouped(all);
   const enough = found.length >= wanted;
   return (
-    <div className="count" role="status">
+    <div className="pieces-count" role="status">
       {done && !enough ? <TooFew search={search} wanted={wanted} /> : <p>{done && BigInt(tried) >= all ? said.all(found.length, ways) : done ? said.atLeast(found.length, ways) : said.counting}</p>}
       {enough && exercise.ranges.length > 0 && (
         <button type="button" className="verb" onClick={another}>
