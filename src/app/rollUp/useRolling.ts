@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { useMedia } from "../screen/useMedia";
 
 /** Milliseconds from the flat sheet to the pipe. */
 const duration = 4000;
@@ -19,7 +20,7 @@ export interface Rolling {
 export function useRolling(): Rolling {
   const [fraction, setFraction] = useState(1);
   const [playing, setPlaying] = useState(false);
-  const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  const still = useMedia("(prefers-reduced-motion: reduce)");
 
   useEffect(() => {
     if (!playing) return;

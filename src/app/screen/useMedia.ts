@@ -1,15 +1,32 @@
 import { useSyncExternalStore } from "react";
 
+interface Media {
+  readonly holds: () => boolean;
+  readonly follow: (changed: () => void) => () => void;
+}
+
+/** Asked of the browser once each: they are read whenever something is drawn anew. */
+const asked = new Map<string, Media>();
+
 /** Whether a media query holds now. A browser that cannot say so is taken to be wide and without wishes. */
 export function useMedia(query: string): boolean {
-  return useSyncExternalStore(
-    (changed) => {
-      const media = window.matchMedia?.(query);
-      media?.addEventListener("change", changed);
-      return () => media?.removeEventListener("change", changed);
+  const { follow, holds } = mediaOf(query);
+  return useSyncExternalStore(follow, holds);
+}
+
+function mediaOf(query: string): Media {
+  const known = asked.get(query);
+  if (known) return known;
+  const list = window.matchMedia?.(query);
+  const media: Media = {
+    holds: () => list?.matches ?? false,
+    follow: (changed) => {
+      list?.addEventListener("change", changed);
+      return () => list?.removeEventListener("change", changed);
     },
-    () => window.matchMedia?.(query).matches ?? false,
-  );
+  };
+  asked.set(query, media);
+  return media;
 }
 
 /** The window has no margin beside the board: description, board and rod stand one under the other. */

@@ -28,8 +28,12 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
+/** What the browser says of motion; it is asked for its answer once. */
+const motion = { matches: false, addEventListener: () => undefined, removeEventListener: () => undefined };
+
 function show({ still = false } = {}) {
-  vi.stubGlobal("matchMedia", () => ({ matches: still }));
+  motion.matches = still;
+  vi.stubGlobal("matchMedia", () => motion);
   render(<RollUp px={3} />);
 }
 
