@@ -20,9 +20,10 @@ export interface Placed {
  */
 export function useDragging(within: readonly Placed[]) {
   const [dragged, setDragged] = useState<{ readonly id: string; readonly beside: Beside } | null>(null);
-  const dragging = useRef<{ readonly drag: Drag; readonly x: number; readonly y: number } | null>(null);
+  const dragging = useRef<{ readonly drag: Drag; readonly x: number; readonly y: number; readonly on: HTMLElement } | null>(null);
   const finish = (how: "end" | "abandon") => {
     dragging.current?.drag[how]();
+    delete dragging.current?.on.dataset.held;
     dragging.current = null;
   };
   useEscape(() => {
@@ -39,7 +40,8 @@ export function useDragging(within: readonly Placed[]) {
       event.currentTarget.setPointerCapture(event.pointerId);
       const { handle, label } = taken;
       const say = (beside: Beside | null) => setDragged(beside && { id: handle.id, beside });
-      dragging.current = { drag: beginDrag(handle, selectDevelopment(useApp.getState()), shown, label, say), x: event.clientX, y: event.clientY };
+      dragging.current = { drag: beginDrag(handle, selectDevelopment(useApp.getState()), shown, label, say), x: event.clientX, y: event.clientY, on: event.currentTarget };
+      event.currentTarget.dataset.held = "true";
     },
     onPointerMove({ clientX, clientY, altKey }: PointerEvent) {
       const now = dragging.current;
