@@ -12,8 +12,8 @@ import { lessonBands } from "./lessonBands";
 import { lessonBlock } from "./lessonBlock";
 import type { LessonKind, LessonSheets } from "./lessonSheets";
 
-/** The width of a title block (ISO 7200), mm. */
-const BLOCK = 180;
+/** The width of a title block (ISO 7200), mm; on small paper that lies no more than a part of the frame, so that views stand beside it. */
+const BLOCK = 180, SMALL = 200, PART = 0.62;
 
 export interface SheetRoom {
   readonly field: PaperField;
@@ -33,7 +33,8 @@ export interface SheetBody {
 export function sheetRoom(lesson: LessonSheets, { paper, landscape }: Layout, scale: number | null): SheetRoom {
   const field = paperField(paper, landscape, lesson.setup);
   const { room: frame } = lessonBands(lesson, field, paper, "", "");
-  const width = Math.min(BLOCK, frame.right - frame.left);
+  const room = frame.right - frame.left;
+  const width = Math.min(BLOCK, room > SMALL ? PART * room : room);
   const height = Math.max(...alike(lesson.kind).map((kind) => lessonBlock({ ...lesson, kind }, width, scale, lesson.words.sheet.sheetOf(1, 1)).height));
   return { field, frame, corner: { left: frame.right - width, right: frame.right, bottom: frame.bottom, top: frame.bottom + height } };
 }

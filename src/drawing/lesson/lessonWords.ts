@@ -36,10 +36,10 @@ export interface LessonWords {
   readonly chords: (count: number, chord: string, total: string, short: string) => string;
 }
 
-export function lessonWords({ girth, pattern, short }: Pick<TradeWords, "girth" | "pattern" | "short">): LessonWords {
+export function lessonWords({ girth, short }: Pick<TradeWords, "girth" | "short">): LessonWords {
   return {
     kinds: {
-      question: "Question", started: `Question, ${pattern} begun`, key: "Key", stationTable: "Station table", steps: "Construction", card: "Card model",
+      question: "Question", started: "Question, begun", key: "Key", stationTable: "Station table", steps: "Construction", card: "Card model",
     },
     field: {
       school: "School", name: "Name", className: "Class", date: "Date", marks: "Marks", scale: "Scale", projection: "Projection", seam: "Seam", sheet: "Sheet",
