@@ -155,7 +155,9 @@ test("targets are at least 24 px in both directions", async ({ page }) => {
 
 test("the drawing has a title and a description in words", async ({ page }) => {
   await page.goto("/");
-  await expect(page.getByRole("img", { name: /Vent through the lean-to roof: front, top and side view and flat pattern/ })).toBeVisible();
+  const drawing = page.getByRole("img", { name: "Vent through the lean-to roof: front, top and side view and flat pattern", exact: true });
+  await expect(drawing).toBeVisible();
+  await expect(drawing).toHaveAccessibleDescription(/^Drawn in first angle\..* table /);
 });
 
 async function faults(page: Page): Promise<string[]> {

@@ -78,14 +78,15 @@ function Sheet({ size }: { size: Size }) {
         data-projected={projected || teaching || inHand || undefined}
         data-near={near || undefined}
         role="img"
-        aria-labelledby="board-title board-description"
+        aria-labelledby="board-title"
+        aria-describedby="board-description"
         viewBox={viewBox(view)}
         onPointerMove={(event) => point(stationUnder(event))}
         onPointerLeave={() => point(null)}
         onClick={(event) => take(stationUnder(event))}
       >
         <title id="board-title">{words.boardTitle(development.job.title || words.untitled, format.trade)}</title>
-        <desc id="board-description">{words.boardDescription(format.trade)}</desc>
+        <desc id="board-description">{words.boardDescription(development.job.drawing.projection, format.trade)}</desc>
         {checking && <PhotoLayer board={drawn} />}
         {projected && <ProjectionLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="under" />}

@@ -45,6 +45,7 @@ export function Description() {
   return (
     <section id="description" className="description" aria-label={words.description} tabIndex={-1} onKeyDown={helpKey}>
       <div className="description-page">
+        <p className="unseen">{words.lengthsIn[job.units]}</p>
         <ul className="clauses">{clauses.slice(0, firstAfterCuts).map(view)}</ul>
         {job.part.cuts.length === 0 && <StartList job={job} />}
         <div className="description-verbs">

@@ -54,11 +54,13 @@ export function ShopPart() {
 
   return (
     <>
-      <ul className="clauses" ref={list}>
-        {clauses.map((clause) => (
-          <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={problemsOf(clause)} found={found.get(clause.id)} />
-        ))}
-      </ul>
+      {clauses.length > 0 && (
+        <ul className="clauses" ref={list}>
+          {clauses.map((clause) => (
+            <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={problemsOf(clause)} found={found.get(clause.id)} />
+          ))}
+        </ul>
+      )}
       <VerbMenu className="add-cut" word={clauseWords.addShop} verbs={shopOrder.map((word) => ({ label: shopWords.add[word], act: () => add(word) }))} />
     </>
   );

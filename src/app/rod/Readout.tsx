@@ -20,7 +20,7 @@ export function Readout({ piece, format }: { piece: Piece; format: Format }) {
 /** "Station 4 · 120° from the front · girth 94.25 · true length 188.49, 0 to 188.49" */
 export function readoutText(piece: Piece, index: number | null, format: Format): string {
   const station = index === null ? undefined : piece.stations[index];
-  return station ? elementText(words.readout.station(station.label), station, format) : words.rodHelp;
+  return station ? elementText(words.readout.station(station.label), station, format) : words.rodHelp(format.unit);
 }
 
 /** "Between 4 and 5 · 125.3° from the front · …" */
@@ -33,6 +33,6 @@ export function betweenText(piece: Piece, girth: number, format: Format): string
 
 function elementText(name: string, { theta, girth, bottom, top, length }: RuledElement, format: Format): string {
   const { readout } = words;
-  const kept = bottom === null || top === null ? readout.none : `${readout.length(format.length(length))}, ${readout.from(format.length(bottom), format.length(top))}`;
+  const kept = bottom === null || top === null ? readout.none : `${readout.length(format.length(length))}, ${readout.from(format.length(bottom), format.length(top), format.unit)}`;
   return [name, readout.angle(format.angle(directionOf(theta))), readout.girth(format.length(girth), format.trade), kept].join(" · ");
 }

@@ -4,6 +4,7 @@ import type { TradeWords } from "../../drawing/tradeWords";
 
 export const boardWords = {
   moving: "Look at the board",
+  views: "Look at one view",
   fit: "Fit",
   closer: "Closer",
   further: "Further",

@@ -20,6 +20,7 @@ export const words = {
   purposes: { label: "Purpose", develop: "Develop", teach: "Teach", check: "Check" },
 
   description: "Description",
+  lengthsIn: { mm: "Lengths in millimetres.", inch: "Lengths in inches." },
   firstWords: "This is an example: change any number, or",
   beginOwn: "begin a pipe of your own",
   explain: "Explain",
@@ -30,11 +31,11 @@ export const words = {
 
   board: "Board",
   boardTitle: (title: string, { threeViews, pattern }: TradeWords) => `${title}: ${threeViews} and ${pattern}`,
-  boardDescription: ({ element }: TradeWords) => `Point at a station to see its ${element} in every view; the table under the board has every figure.`,
+  boardDescription: (projection: "first" | "third", { element }: TradeWords) => `Drawn in ${projection} angle. Point at a station to see its ${element} in every view; the table under the board has every figure.`,
   stationKeys: "Arrow keys move from station to station.",
 
   rod: ({ girth }: TradeWords) => `${capital(girth)} rod`,
-  rodHelp: "Sweep along the rod to take a station in hand.",
+  rodHelp: (unit: string) => `Sweep along the rod to take a station in hand. Lengths in ${unit}.`,
   table: {
     caption: "Station table",
     station: "Station",
@@ -55,7 +56,7 @@ export const words = {
     angle: (angle: string) => `${angle} from the front`,
     girth: (girth: string, of: TradeWords) => `${of.girth} ${girth}`,
     length: (length: string) => `true length ${length}`,
-    from: (bottom: string, top: string) => `${bottom} to ${top}`,
+    from: (bottom: string, top: string, unit: string) => `${bottom} to ${top} ${unit}`,
     none: "nothing kept here",
   },
 

@@ -28,7 +28,7 @@ function everythingSaid(trade: Trade): string {
   const drawn = board(development, { width: 300, height: 200, words: drawingWords(of), figures: format });
   const printed = documentPages(development, "all", DEFAULT_SETUP, { words: sheetWords(of), figures: format });
   return [
-    words.boardTitle("Vent", of), words.boardDescription(of), words.rod(of), measuredWords.proof.title(of), measuredWords.proof.girth(of),
+    words.boardTitle("Vent", of), words.boardDescription("first", of), words.rod(of), measuredWords.proof.title(of), measuredWords.proof.girth(of),
     ...rodRows(piece!, format).map((row) => row.name), readoutText(piece!, 3, format),
     problemSentence({ code: "open-round", field: "part" }, String, of),
     ...clausesOf(development.job, undefined, of).flatMap(({ tokens }) => tokens.flatMap((token) => (token.kind === "choice" ? token.options.map(({ label }) => label) : []))),

@@ -48,7 +48,7 @@ export function BoardFoot({ board, paper }: Props) {
           <Verb word={boardWords.closer} act={closer} />
           <Verb word={boardWords.further} act={further} disabled={whole} />
         </div>
-        <div role="group" aria-label={boardWords.moving}>
+        <div role="group" aria-label={boardWords.views}>
           {views.map((view) => (
             <Verb key={view} word={format.trade.short[view]} label={boardWords.toView(format.trade.short[view])} act={() => lookAt(view)} />
           ))}
