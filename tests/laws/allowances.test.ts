@@ -4,7 +4,7 @@ import { chainDistance } from "../support/chainDistance";
 import { expectAllClose, expectClose } from "../support/approximate";
 import { onEach, randomCases } from "../support/lawCase";
 
-const COUNT = 100;
+const COUNT = 60;
 
 interface Made {
   readonly name: string;

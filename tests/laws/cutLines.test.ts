@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { flattenSegments, type FabricatedPiece } from "../../src/core/index";
+import { flattenSegments, type FabricatedPiece, type Vec2 } from "../../src/core/index";
 import { fabricate } from "../../src/core/fabricate";
 import { expectAllClose } from "../support/approximate";
 import { chainDistance } from "../support/chainDistance";
@@ -10,19 +10,49 @@ import { randomShop } from "../support/randomShop";
 
 const COUNT = 30;
 
+const cases = [...randomShop(0, COUNT)];
+
 /** Closed runs of points of the cut lines, within 0.002 mm. */
 const runsOf = ({ contours }: Pick<FabricatedPiece, "contours">) => contours.map(({ segments }) => flattenSegments(segments, 0.002).slice(0, -1));
 
+/** Whether a point lies inside an odd number of closed runs. */
+const holds = (runs: readonly (readonly Vec2[])[], { x, y }: Vec2) => runs.filter((run) => {
+  const crossed = run.slice(1).filter((b, i) => {
+    const a = run[i]!;
+    return a.y > y !== b.y > y && x < a.x + ((y - a.y) * (b.x - a.x)) / (b.y - a.y);
+  });
+  return crossed.length % 2 === 1;
+}).length % 2 === 1;
+
 describe("the cut lines of a random job", () => {
   it("cross neither themselves nor each other by more than 0.02 mm", () => {
-    for (const { name, fabrication } of randomShop(0, COUNT)) {
+    for (const { name, fabrication } of cases) {
       for (const piece of fabrication.pieces) expect(firstCrossing(runsOf(piece), 0.02), name).toBeNull();
       for (const { contour } of fabrication.plates) expect(firstCrossing(runsOf({ contours: [contour] }), 0.02), `${name}, plate`).toBeNull();
     }
   });
 
+  it("have the bend and seam lines on the sheet, none in an opening, their ends on its edges or the net ones", () => {
+    let count = 0;
+    for (const { name, fabrication } of cases) {
+      for (const piece of fabrication.pieces) {
+        const cut = runsOf(piece).map((run) => [...run, run[0]!]);
+        const edges = [...cut, ...piece.net.map(({ segments }) => flattenSegments(segments, 0.002))];
+        const away = (lines: readonly (readonly Vec2[])[], point: Vec2) => Math.min(...lines.map((line) => chainDistance(line, point)));
+        for (const mark of piece.marks) {
+          if (mark.kind !== "fold" && mark.kind !== "seam") continue;
+          const points = flattenSegments(mark.path, 0.5);
+          for (const end of [points[0]!, points.at(-1)!]) expect(away(edges, end), `${name}: end of a ${mark.kind} at ${mark.place}`).toBeLessThan(0.02);
+          for (const point of points) expect(holds(cut, point) || away(cut, point) < 0.02, `${name}: ${mark.kind} at ${mark.place}`).toBe(true);
+          count += 1;
+        }
+      }
+    }
+    expect(count).toBeGreaterThan(COUNT);
+  });
+
   it("hold no number that is none, nor do marks, plates and the part list", () => {
-    for (const { name, fabrication } of randomShop(0, COUNT)) {
+    for (const { name, fabrication } of cases) {
       const { pieces, ...rest } = fabrication;
       const bad: string[] = [];
       JSON.stringify({ ...rest, pieces: pieces.map(({ piece: _, ...one }) => one) }, (key, value: unknown) => {
@@ -34,7 +64,7 @@ describe("the cut lines of a random job", () => {
   });
 
   it("of the opposite hand are mirrored with every mark", () => {
-    for (const { name, development, fabrication } of randomShop(0, COUNT / 3)) {
+    for (const { name, development, fabrication } of cases.slice(0, COUNT / 3)) {
       const { fabrication: choices } = development.job;
       const hand = choices.hand === "opposite" ? "described" : "opposite";
       // Shares of a seam go by the sheet's own edges, so that only an even one mirrors onto itself.

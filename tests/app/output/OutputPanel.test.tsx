@@ -36,11 +36,12 @@ beforeEach(() => {
   };
   useSettings.setState({ comma: false, denominator: 0 });
   usePrinters.setState({ all: [] });
-  choose({ what: "template", paper: "A4", orientation: "best", margin: 10, overlap: 10, printer: null, scale: null, tolerance: 0.01, curves: "arcs", parts: "together", width: 600, height: 900 });
+  choose({ what: "template", paper: "A3", orientation: "best", margin: 10, overlap: 10, printer: null, scale: null, tolerance: 0.01, curves: "arcs", parts: "together", width: 600, height: 900 });
 });
 afterEach(cleanup);
 
 test("the panel says the sheets, their paper and size before anything is made", () => {
+  choose({ paper: "A4" });
   begin();
   expect(screen.getByText(/^Pipe: 2 sheets of A4, 210 × 297 mm, 2 across and 1 up, and their map$/)).toBeTruthy();
 });
@@ -90,7 +91,7 @@ test("what two rulers measure becomes the correction of the printer on that pape
   type("Ruler across, as measured", String(across - 0.8));
   fireEvent.click(screen.getByText("Keep the correction"));
   const [kept] = usePrinters.getState().all;
-  expect(kept).toMatchObject({ printer: "Workshop", paper: "A4", along: 1 });
+  expect(kept).toMatchObject({ printer: "Workshop", paper: "A3", along: 1 });
   // A printer that draws short is made up for by drawing longer.
   expect(kept?.across).toBeCloseTo(across / (across - 0.8), 12);
   const percent = ((across / (across - 0.8) - 1) * 100).toFixed(2);
