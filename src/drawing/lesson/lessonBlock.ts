@@ -9,7 +9,7 @@ import { seamText } from "./seamText";
 /** Sheets a student is marked by. */
 const MARKED: readonly LessonKind[] = ["question", "started", "key"];
 
-/** Room to write a name, a class, a date in, mm as spaces of 3.5 mm lettering. */
+/** Room to write a name, a class, a date in, as spaces. */
 const blank = (spaces: number) => " ".repeat(spaces);
 
 /** The block, `width` mm wide, of one page; `scale` null for pages without one. */

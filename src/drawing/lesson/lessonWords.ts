@@ -7,7 +7,7 @@ import type { LessonKind } from "./lessonSheets";
 
 export interface LessonWords {
   readonly kinds: Readonly<Record<LessonKind, string>>;
-  readonly field: Readonly<Record<"school" | "name" | "className" | "date" | "marks" | "scale" | "projection" | "seam" | "sheet" | "stations" | "code" | "sheetMetal", string>>;
+  readonly field: Readonly<Record<"name" | "className" | "date" | "marks" | "scale" | "projection" | "seam" | "sheet" | "stations" | "code" | "sheetMetal", string>>;
   /** Where the seam of a lying pipe is: what is its left side upright looks up. */
   readonly lyingSeam: Readonly<Record<"left" | "right", string>>;
   readonly marksOf: (most: string) => string;
@@ -17,7 +17,7 @@ export interface LessonWords {
   /** Of a cut no view shows as a line. */
   readonly fromSquare: (angle: string) => string;
   readonly included: (angle: string) => string;
-  /** On which surface the views are drawn when the sheet has a thickness. */
+  /** Of the sheet the piece is made of. */
   readonly thick: (figure: string) => string;
   /** Before the figure of the stretch-out on a key. */
   readonly timesPi: (diameter: string) => string;
@@ -42,11 +42,11 @@ export function lessonWords({ girth, short }: Pick<TradeWords, "girth" | "short"
       question: "Question", started: "Question, begun", key: "Key", stationTable: "Station table", steps: "Construction", card: "Card model",
     },
     field: {
-      school: "School", name: "Name", className: "Class", date: "Date", marks: "Marks", scale: "Scale", projection: "Projection", seam: "Seam", sheet: "Sheet",
+      name: "Name", className: "Class", date: "Date", marks: "Marks", scale: "Scale", projection: "Projection", seam: "Seam", sheet: "Sheet",
       stations: "Stations", code: "Code", sheetMetal: "Sheet metal",
     },
     lyingSeam: { left: "at the top", right: "at the bottom" },
-    marksOf: (most) => `          of ${most}`,
+    marksOf: (most) => `___ of ${most}`,
     checkRuler: (length) => `Check the ${length} mm ruler. Print at 100 %, never fitted.`,
     room: capital(short.pattern),
     fromSquare: (angle) => `${angle} from square`,
