@@ -25,6 +25,7 @@ export function DrawingFields({ check: { sheet, faults, job } }: { check: Check 
       {text("count", checkWords.count, "count", String(job.development.stations))}
       {text("start", checkWords.start, "angle", checkWords.atSeam)}
       <SettingField label={checkWords.along} value={sheet.along} options={checkWords.alongs} choose={(along) => put({ along: along as Sheet["along"] })} />
+      <p className="found">{checkWords.drawingHelp}</p>
       <SettingField label={checkWords.exaggerate} value={String(times)} options={checkWords.times} choose={(value) => useExaggeration.setState({ times: Number(value) })} />
     </fieldset>
   );

@@ -42,13 +42,16 @@ function ItemText({ item: { id, text } }: { item: MarkingItem }) {
     setTyped(null);
   };
   return (
-    <input
-      className="reading" aria-label={said.fields.text} maxLength={LIMITS.markText.max} autoComplete="off" value={typed ?? text}
+    <textarea
+      className="reading" rows={1} aria-label={said.fields.text} maxLength={LIMITS.markText.max} value={typed ?? text}
       data-typed={typed === null ? undefined : true}
-      onChange={(event) => setTyped(event.target.value)}
+      onChange={(event) => setTyped(event.target.value.replaceAll("\n", " "))}
       onBlur={finish}
       onKeyDown={(event) => {
-        if (event.key === "Enter") finish();
+        if (event.key === "Enter") {
+          event.preventDefault();
+          finish();
+        }
         else if (event.key === "Escape") setTyped(null);
       }}
     />

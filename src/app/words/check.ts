@@ -36,6 +36,7 @@ export const checkWords = {
   atSeam: "the seam",
   along: "Numbered",
   alongs: { pattern: "as the pattern", against: "the other way" },
+  drawingHelp: "As the student drew it; left empty, as this piece is. Where it starts: degrees from the front.",
   exaggerate: "Errors drawn",
   times: { 1: "as they are", 5: "5 times", 10: "10 times", 20: "20 times" },
 

@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import type { Job } from "../../../core/index";
 import { openPanel } from "../../screen/panel";
 import { listWords as said } from "../../words/markingList";
@@ -39,5 +40,6 @@ export function ListVerb() {
 export function useStudentAt(job: Job | null): number {
   const rows = useMarkingList((list) => list.rows);
   const student = useSheets((sheets) => sheets.student);
-  return job && student?.piece === pieceKey(job) ? rows.findIndex(({ id }) => id === student.id) : -1;
+  const piece = useMemo(() => job && pieceKey(job), [job]);
+  return student?.piece === piece ? rows.findIndex(({ id }) => id === student.id) : -1;
 }
