@@ -23,6 +23,23 @@ test("two tabs with the same work each go on with a copy of their own, and the s
   }
 });
 
+test("a tab made from another, which remembers what that one held, goes on with a copy of its own too", async ({ page }) => {
+  await page.goto("/");
+  await entitle(page, "One");
+  const opening = page.waitForEvent("popup");
+  await page.evaluate(() => void window.open("/"));
+  const other = await opening;
+  expect(await other.evaluate(() => sessionStorage.length)).toBeGreaterThan(0);
+  await expect(title(other)).toHaveValue("One");
+  await expect(banner(other)).toContainText("open in another tab");
+  await entitle(other, "Two");
+  await entitle(page, "One more");
+  await other.reload();
+  await expect(title(other)).toHaveValue("Two");
+  await page.reload();
+  await expect(title(page)).toHaveValue("One more");
+});
+
 test("the work of a tab killed right after a change is there in the next", async ({ page, context }) => {
   const killed = await context.newPage();
   await killed.goto("/");
