@@ -1,5 +1,5 @@
 import { useRef } from "react";
-import { saveJob } from "../files/saveJob";
+import { saveNow } from "../files/saveNow";
 import { openPanel } from "../screen/panel";
 import { useRollUpPlace } from "../rollUp/place";
 import { VerbMenu, type Verb } from "../description/VerbMenu";
@@ -7,7 +7,6 @@ import { close, small, useMedia } from "../screen/useMedia";
 import { beginNew } from "../start/beginNew";
 import { sayNotFetched } from "../store/changing";
 import { useEarlier } from "../store/earlier";
-import { useApp } from "../store/store";
 import { words } from "../words/interface";
 import { HistoryVerbs } from "./HistoryVerbs";
 import { PurposeSwitch } from "./PurposeSwitch";
@@ -25,7 +24,7 @@ export function Header() {
   const often: readonly Verb[] = [
     { label: verbs.new, act: beginNew },
     { label: verbs.open, act: () => file.current?.click() },
-    { label: verbs.save, act: () => void saveJob(useApp.getState().development.job) },
+    { label: verbs.save, act: saveNow },
   ];
   const seldom: readonly Verb[] = [
     { label: verbs.examples, act: () => openPanel("examples") },

@@ -1,4 +1,4 @@
-import { saveJob } from "../files/saveJob";
+import { saveNow } from "../files/saveNow";
 import { useNewer } from "../offline/workOffline";
 import { selectMessage } from "../store/select";
 import { changing } from "../store/changing";
@@ -23,7 +23,7 @@ export function Banner() {
             </button>
           )}
           {message.kind === "no-storage" && (
-            <button type="button" className="verb" onClick={() => void saveJob(useApp.getState().development.job)}>
+            <button type="button" className="verb" onClick={saveNow}>
               {words.message.saveToFile}
             </button>
           )}

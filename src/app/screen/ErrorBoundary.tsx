@@ -1,7 +1,6 @@
 import { Component, type ReactNode } from "react";
-import { saveJob } from "../files/saveJob";
+import { saveNow } from "../files/saveNow";
 import { changing } from "../store/changing";
-import { useApp } from "../store/store";
 import { words } from "../words/interface";
 
 /** When a part of the page breaks: the job is kept, and can be saved before the page is loaded again. */
@@ -19,7 +18,7 @@ export class ErrorBoundary extends Component<{ children: ReactNode }, { broken: 
       <main className="broken" role="alert">
         <h1>{broken.title}</h1>
         <p>{broken.text}</p>
-        <button type="button" className="verb" onClick={() => void saveJob(useApp.getState().development.job)}>
+        <button type="button" className="verb" onClick={saveNow}>
           {broken.save}
         </button>
         <button type="button" className="verb" onClick={() => location.reload()}>

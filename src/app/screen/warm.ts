@@ -11,6 +11,7 @@ const parts = [
   () => import("../describe/changeCuts"),
   () => import("../describe/newCut"),
   () => import("../files/openFile"),
+  () => import("../files/saveJob"),
 ];
 
 /** Fetches the parts at the first sign of a hand. A part that cannot be fetched is asked for again when it is needed. */
