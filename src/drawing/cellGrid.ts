@@ -17,13 +17,13 @@ const LEAST = 1e-9;
 
 /** A grid over `bounds`; what lies beyond is filed under the cells of its rim. */
 export function cellGrid<Thing>({ left, right, bottom, top }: Box): CellGrid<Thing> {
-  const cells: Thing[][] = Array.from({ length: CELLS * CELLS }, () => []);
+  const cells: Thing[][] = [];
   const across = CELLS / Math.max(right - left, LEAST), up = CELLS / Math.max(top - bottom, LEAST);
   const column = (x: number) => cellOf((x - left) * across);
   const row = (y: number) => cellOf((y - bottom) * up);
   const add = (thing: Thing, box: Box): void => {
     const last = column(box.right), highest = row(box.top);
-    for (let r = row(box.bottom); r <= highest; r++) for (let c = column(box.left); c <= last; c++) cells[r * CELLS + c]?.push(thing);
+    for (let r = row(box.bottom); r <= highest; r++) for (let c = column(box.left); c <= last; c++) (cells[r * CELLS + c] ??= []).push(thing);
   };
   const some = (box: Box, asks: (thing: Thing) => boolean): boolean => {
     const last = column(box.right), highest = row(box.top);

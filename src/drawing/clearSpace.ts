@@ -1,7 +1,7 @@
 // Where is the paper still free for a figure? Lines as short straight pieces, figures as boxes.
 
 import { type Vec2, flattenSegments } from "../core/index";
-import { type Box, boxOfPoints, boxesOverlap, growBox } from "./box";
+import { type Box, EMPTY_BOX, boxesOverlap, growBox, joinBoxes } from "./box";
 import { type CellGrid, cellGrid } from "./cellGrid";
 import type { Item } from "./display";
 import { boundsOfItem } from "./bounds";
@@ -54,8 +54,9 @@ interface Straight {
 }
 
 function gridOf(lines: readonly Straight[]): CellGrid<Straight> {
-  const grid = cellGrid<Straight>(boxOfPoints(lines.flatMap(({ from, to }) => [from, to])));
-  for (const piece of lines) grid.add(piece, boxOfPiece(piece));
+  const boxes = lines.map(boxOfPiece);
+  const grid = cellGrid<Straight>(boxes.reduce(joinBoxes, EMPTY_BOX));
+  lines.forEach((piece, i) => grid.add(piece, boxes[i] ?? EMPTY_BOX));
   return grid;
 }
 
