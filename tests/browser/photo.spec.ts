@@ -1,4 +1,7 @@
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
 import type { Page } from "@playwright/test";
+import type { AxeResults } from "axe-core";
 import type { Vec2 } from "../../src/core/index";
 import { overA3, photographed, type Pinhole } from "../support/pinholeCamera";
 import { expect, test } from "./page";
@@ -23,6 +26,15 @@ const drawn = {
   ],
 };
 const camera: Pinhole = { ...overA3, middle: { x: 140, y: 100 }, tilt: 30, azimuth: 25, roll: 6, distance: 560, k1: -0.02 };
+
+/** The rules of WCAG 2.2 AA that a program can check. */
+async function accessFaults(page: Page): Promise<string[]> {
+  await page.evaluate(await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8"));
+  return page.evaluate(async () => {
+    const { violations } = await (window as unknown as { axe: { run: (options: object) => Promise<AxeResults> } }).axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
+  });
+}
 
 const part = (page: Page) => page.locator(".photo-part");
 const field = (page: Page, name: string) => page.getByRole("textbox", { name, exact: true });
@@ -67,10 +79,12 @@ test("four corners are marked, the picture lies under the pattern, and pressed c
   const file = await photograph(await context.newPage(), camera, drawn);
   await page.goto("/#check");
   await choose(page, "drawing.jpg", "image/jpeg", file);
-  await expect(panel(page)).toContainText("Press in the picture: Stretch-out: start.");
+  await expect(panel(page)).toContainText("Press in the picture: Stretch-out start.");
   await markCorners(page);
   await expect(panel(page)).toContainText("Four points always agree");
+  expect(await accessFaults(page)).toEqual([]);
   await lay(page);
+  expect(await accessFaults(page)).toEqual([]);
   await expect(part(page)).toContainText("Station 0 is next");
   for (const k of [0, 1, 2, 3, 4, 5]) await press(page, await onBoard(page, at(k, ordinate(k))));
   await expect(part(page)).toContainText("Station 6 is next");
@@ -92,7 +106,7 @@ test("the picture shows the drawing where it is: its bend, tilt and turn are tak
   const file = await photograph(await context.newPage(), { ...camera, k1: -0.06 }, drawn, "image/png");
   await page.goto("/#check");
   await choose(page, "drawing.png", "image/png", file);
-  const names = ["Stretch-out: start", "Stretch-out: end", "Above its end", "Above its start"];
+  const names = ["Stretch-out start", "Stretch-out end", "Above its end", "Above its start"];
   const type = async (name: string, point: Vec2) => {
     const { x, y } = photographed({ ...camera, k1: -0.06 }, point);
     await field(page, `${name}, pixels from the left`).fill(x.toFixed(1));
@@ -115,7 +129,7 @@ test("the picture shows the drawing where it is: its bend, tilt and turn are tak
     picture.src = image.getAttribute("href")!;
     await picture.decode();
     const canvas = new OffscreenCanvas(picture.naturalWidth, picture.naturalHeight);
-    const context = canvas.getContext("2d")!;
+    const context = canvas.getContext("2d", { willReadFrequently: true })!;
     context.drawImage(picture, 0, 0);
     const beside = 0.04 * girth;
     const [perX, perY] = [canvas.width / (girth + 2 * beside), canvas.height / (high + 2 * beside)];
@@ -166,7 +180,7 @@ test("with the keys alone: points nudged, readings taken, what was typed replace
   await page.goto("/#check");
   await field(page, "Station 1").fill("140");
   await choose(page, "drawing.jpg", "image/jpeg", file);
-  for (const [i, name] of ["Stretch-out: start", "Stretch-out: end", "Above its end", "Above its start"].entries()) {
+  for (const [i, name] of ["Stretch-out start", "Stretch-out end", "Above its end", "Above its start"].entries()) {
     const { x, y } = photographed(camera, corners[i]!);
     await field(page, `${name}, pixels from the left`).fill(String(Math.round(x) - 11));
     await field(page, `${name}, pixels from the top`).fill(String(Math.round(y)));
@@ -193,12 +207,43 @@ test("with the keys alone: points nudged, readings taken, what was typed replace
   await expect(field(page, "Station 1")).toHaveValue("158.2");
 });
 
+test("with fingers on a phone: one carries a point under the magnifier, two look closer", async ({ browser, baseURL }) => {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  const file = await photograph(await context.newPage(), camera, drawn);
+  const page = await context.newPage();
+  await page.goto(`${baseURL}/#check`);
+  await choose(page, "drawing.jpg", "image/jpeg", file);
+  const session = await context.newCDPSession(page);
+  const touch = (type: "touchStart" | "touchMove" | "touchEnd", ...touchPoints: Vec2[]) => session.send("Input.dispatchTouchEvent", { type, touchPoints });
+  const to = await over(page, ".photo-svg", photographed(camera, corners[0]!));
+  await touch("touchStart", { x: to.x + 30, y: to.y - 20 });
+  await touch("touchMove", { x: to.x + 10, y: to.y - 5 });
+  await expect(page.locator(".photo-magnifier")).toBeVisible();
+  await touch("touchMove", to);
+  await touch("touchEnd");
+  await expect(page.locator(".photo-mark")).toHaveCount(1);
+  await expect(page.locator(".photo-magnifier")).toHaveCount(0);
+  const placed = photographed(camera, corners[0]!);
+  expect(Math.abs(Number(await field(page, "Stretch-out start, pixels from the left").inputValue()) - placed.x)).toBeLessThan(15);
+  const whole = await page.locator(".photo-svg").getAttribute("viewBox");
+  const middle = await over(page, ".photo-svg", { x: 2000, y: 1500 });
+  await touch("touchStart", { x: middle.x - 30, y: middle.y }, { x: middle.x + 30, y: middle.y });
+  await touch("touchMove", { x: middle.x - 60, y: middle.y }, { x: middle.x + 60, y: middle.y });
+  await touch("touchMove", { x: middle.x - 90, y: middle.y }, { x: middle.x + 90, y: middle.y });
+  await touch("touchEnd");
+  const width = (box: string | null) => Number(box?.split(" ")[2]);
+  expect(width(whole) / width(await page.locator(".photo-svg").getAttribute("viewBox"))).toBeGreaterThan(2);
+  await expect(page.locator(".photo-mark")).toHaveCount(1);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await context.close();
+});
+
 test("points that fix nothing are refused in words", async ({ page, context }) => {
   const file = await photograph(await context.newPage(), camera, drawn);
   await page.goto("/#check");
   await choose(page, "drawing.jpg", "image/jpeg", file);
   const put = async (places: readonly Vec2[]) => {
-    for (const [i, name] of ["Stretch-out: start", "Stretch-out: end", "Above its end", "Above its start"].entries()) {
+    for (const [i, name] of ["Stretch-out start", "Stretch-out end", "Above its end", "Above its start"].entries()) {
       await field(page, `${name}, pixels from the left`).fill(String(places[i]!.x));
       await field(page, `${name}, pixels from the top`).fill(String(places[i]!.y));
     }

@@ -29,6 +29,7 @@ const HandleLayer = later(async () => (await import("../handles/HandleLayer")).H
 const SymbolView = later(async () => (await import("./SymbolView")).SymbolView);
 const CheckLayer = later(async () => (await import("../check/CheckLayer")).CheckLayer);
 const PhotoLayer = later(async () => (await import("../photo/PhotoLayer")).PhotoLayer);
+const ReadingKeys = later(async () => (await import("../photo/ReadingKeys")).ReadingKeys);
 const ReadingLayer = later(async () => (await import("../photo/ReadingLayer")).ReadingLayer);
 const TeachDrawing = later(async () => (await import("../teach/TeachDrawing")).TeachDrawing);
 const StationLayer = later(async () => (await import("./StationLayer")).StationLayer);
@@ -97,6 +98,7 @@ function Sheet({ size }: { size: Size }) {
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="over" />}
         {checking && <ReadingLayer board={drawn} />}
       </svg>
+      {checking && <ReadingKeys board={drawn} view={view} size={size} />}
       {touched && <BoardCorner board={shown.fit} view={shown.whole} size={size} px={px} away={near} />}
     </>
   );

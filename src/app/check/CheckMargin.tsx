@@ -1,3 +1,4 @@
+import { useLaid } from "../photo/laid";
 import { PhotoPart } from "../photo/PhotoPart";
 import { useFormat } from "../quantity/useFormat";
 import { checkWords } from "../words/check";
@@ -21,19 +22,22 @@ export function CheckMargin() {
   const diagnosis = useDiagnosis(check);
   const { trade } = useFormat();
   const last = useSheets(({ last }) => last);
+  // Whose turn it is stands first while a photograph is read.
+  const reading = useLaid((state) => state.picture !== null);
   const keeps = useSheets(({ keeps }) => keeps);
   const rows = useMarkingList((list) => list.rows);
   const at = useStudentAt(check?.job ?? null);
   if (!check) return null;
   const student = rows[at]?.name ?? "";
   const empty = Object.keys(check.sheet.readings).length === 0;
+  const verdict = <VerdictView key="verdict" check={check} diagnosis={diagnosis} />;
+  const photo = <PhotoPart key="photo" check={check} />;
   return (
     <section id="description" className="description check" aria-label={checkWords.label(trade)} tabIndex={-1}>
       <div className="description-page">
         {!keeps && <p className="notice">{words.message.noStorage}</p>}
         {at >= 0 && <StudentInHand at={at} />}
-        <VerdictView check={check} diagnosis={diagnosis} />
-        <PhotoPart check={check} />
+        {reading ? [photo, verdict] : [verdict, photo]}
         <ReadingsTable check={check} />
         <p className="check-verbs">
           {empty && at < 0 && last !== null && last !== pieceKey(check.job) && (

@@ -29,14 +29,16 @@ function Marking({ check, picture }: { check: Check; picture: Picture }) {
   const ready = marked.found.kind === "found";
   return (
     <div className="photo-panel">
-      <PictureView picture={picture} found={marked.found} size={marked.size} />
+      <div className="photo-picture">
+        <p className="photo-next" role="status">{inHand !== null && !photo.places[inHand] && photoWords.next(pointName(inHand, photo, trade))}</p>
+        <PictureView picture={picture} found={marked.found} size={marked.size} />
+      </div>
       <div className="photo-known">
         <div className="settings">
           <SettingField label={photoWords.by} value={by} options={photoWords.bys(trade)} choose={(value) => measureBy(value as KnownBy)} />
           {by === "sheet" && <SettingField label={photoWords.sheet} value={sheet} options={Object.fromEntries(PAPER_NAMES.map((name) => [name, name]))} choose={(value) => usePhoto.setState({ sheet: PAPER_NAMES.find((name) => name === value) ?? "A3" })} />}
         </div>
         <p className="found">{photoWords.byText(trade)[by]}</p>
-        {inHand !== null && !photo.places[inHand] && <p className="photo-turn" role="status">{photoWords.next(pointName(inHand, photo, trade))}</p>}
         <PointsTable marked={marked} />
         <FoundWords marked={marked} check={check} />
         <button type="button" className="verb main-verb" disabled={!ready} onClick={lay}>{photoWords.close}</button>

@@ -27,7 +27,7 @@ export function PhotoPart({ check }: { check: Check }) {
       <legend>{photoWords.title}</legend>
       {!picture && <p className="found">{photoWords.text} {photoWords.how}</p>}
       {picture && <p className="found">{picture.name}</p>}
-      <p className="check-verbs">
+      <div className="check-verbs">
         <OpenPicture />
         {picture && (
           <>
@@ -35,7 +35,7 @@ export function PhotoPart({ check }: { check: Check }) {
             <button type="button" className="verb" onClick={putAway}>{photoWords.away}</button>
           </>
         )}
-      </p>
+      </div>
       {picture && <FoundWords marked={marked} check={check} />}
       {making && !laid && <p className="found" role="status">{photoWords.laying}</p>}
       {picture && laid && <ReadingFields check={check} trade={trade} />}

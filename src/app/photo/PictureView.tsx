@@ -42,7 +42,7 @@ export function PictureView({ picture, found, size: drawn }: { picture: Picture;
   };
 
   return (
-    <div className="photo-picture">
+    <>
       <div className="photo-window" ref={box}>
         {window && window.width > 0 && (
           <svg className="photo-svg" role="group" aria-label={photoWords.picture} aria-describedby="photo-help" tabIndex={0} viewBox={viewBoxOf(view, size)} onKeyDown={onKeyDown} {...hands}>
@@ -59,7 +59,7 @@ export function PictureView({ picture, found, size: drawn }: { picture: Picture;
         <button type="button" className="verb" onClick={() => zoom(1 / closer)}>{photoWords.further}</button>
       </div>
       <p id="photo-help" className="found">{photoWords.pictureHelp}</p>
-    </div>
+    </>
   );
 }
 

@@ -6,6 +6,7 @@ import { useCamera } from "../board/camera";
 import { sheetPointAt } from "../board/view";
 import { useCheck, type Check } from "../check/useCheck";
 import { useFormat } from "../quantity/useFormat";
+import { point } from "../store/store";
 import { useLaid } from "./laid";
 import { pressedAt, traced } from "./readFromBoard";
 import { rowsRead, useReadingOff } from "./readingOff";
@@ -34,17 +35,18 @@ function Reading({ board, check }: { board: Board; check: Check }) {
     return shown && corner ? underOnPaper(parts, sheetPointAt(shown.view, shown.size, { x: event.clientX - corner.left, y: event.clientY - corner.top })) : null;
   };
   const onTrace = (event: PointerEvent<SVGRectElement>) => {
-    const point = paperUnder(event);
-    if (!point || (event.type !== "pointerdown" && trace.current.length === 0)) return;
+    event.stopPropagation();
+    const under = paperUnder(event);
+    if (!under || (event.type !== "pointerdown" && trace.current.length === 0)) return;
     if (event.type === "pointerdown") event.currentTarget.setPointerCapture(event.pointerId);
-    trace.current = event.type === "pointerdown" ? [point] : [...trace.current, point];
+    trace.current = event.type === "pointerdown" ? [under] : [...trace.current, under];
     setDrawn(trace.current);
     if (event.type !== "pointerup") return;
     traced(check, line, rows, trace.current, format);
     trace.current = [];
     setDrawn([]);
   };
-  const stroke = drawn.map((point) => onDrawnPaper(parts, point)).map(({ x, y }) => `${x} ${-y}`).join("L");
+  const stroke = drawn.map((place) => onDrawnPaper(parts, place)).map(({ x, y }) => `${x} ${-y}`).join("L");
 
   return (
     <g className="reading-layer">
@@ -52,15 +54,20 @@ function Reading({ board, check }: { board: Board; check: Check }) {
         className="reading-paper" data-traced={way === "trace" || undefined}
         x={bounds.left} y={-bounds.top} width={bounds.right - bounds.left} height={bounds.top - bounds.bottom}
         {...(way === "trace" ? { onPointerDown: onTrace, onPointerMove: onTrace, onPointerUp: onTrace, onClick: (event) => event.stopPropagation() } : {
+          // No station is pointed at while another is read off.
+          onPointerMove: (event) => {
+            event.stopPropagation();
+            point(null);
+          },
           onClick: (event) => {
             event.stopPropagation();
-            const point = paperUnder(event);
-            if (point) pressedAt(check, line, rows, point, format);
+            const pressed = paperUnder(event);
+            if (pressed) pressedAt(check, line, rows, pressed, format);
           },
         })}
       />
       {stroke && <path d={`M${stroke}`} className="reading-stroke" />}
-      {row && way === "press" && <TurnView check={check} parts={parts} letters={board.lettering} line={line} rows={rows} row={row} />}
+      {row && way === "press" && <TurnView check={check} parts={parts} letters={board.lettering} row={row} />}
     </g>
   );
 }

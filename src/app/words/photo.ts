@@ -15,8 +15,8 @@ export const photoWords = {
   file: "Photograph of the drawing: JPEG, PNG or WebP",
   opening: (name: string) => `“${name}” is being opened.`,
   notOpened: (name: string) => `“${name}” was not opened.`,
-  mark: "Mark known points",
-  away: "Put it away",
+  mark: "Known points",
+  away: "Put away",
 
   // The panel in which it is marked.
   panel: "Known points of the photograph",
@@ -42,9 +42,9 @@ export const photoWords = {
     paper: "On the paper",
     off: "Off by",
   },
-  pointNames: (by: KnownBy, { girth }: TradeWords): readonly string[] => (by === "rectangle" ? [`${capital(girth)}: start`, `${capital(girth)}: end`, "Above its end", "Above its start"] : by === "sheet" ? corners.map(capital) : ["Point 1", "Point 2", "Point 3", "Point 4"]),
+  pointNames: (by: KnownBy, { girth }: TradeWords): readonly string[] => (by === "rectangle" ? [`${capital(girth)} start`, `${capital(girth)} end`, "Above its end", "Above its start"] : by === "sheet" ? corners.map(capital) : ["Point 1", "Point 2", "Point 3", "Point 4"]),
   ownName: (number: number) => `Point ${number}`,
-  ends: { start: "Base line: start", end: "Base line: end" },
+  ends: { start: "Base line start", end: "Base line end" },
   pixel: (name: string, axis: "x" | "y") => `${name}, pixels ${axis === "x" ? "from the left" : "from the top"}`,
   onPaper: (name: string, axis: "x" | "y") => `${name}, ${axis === "x" ? "across" : "up"} on the paper`,
   take: (name: string) => `Place ${name}`,
