@@ -184,7 +184,7 @@ test("with the keys alone: points nudged, readings taken, what was typed replace
     const { x, y } = photographed(camera, corners[i]!);
     await field(page, `${name}, pixels from the left`).fill(String(Math.round(x) - 11));
     await field(page, `${name}, pixels from the top`).fill(String(Math.round(y)));
-    await page.getByRole("button", { name: new RegExp(`^${name}, \\d+ from the left`) }).focus();
+    await page.getByRole("button", { name: new RegExp(`^\\d ${name}, \\d+ from the left`) }).focus();
     await page.keyboard.press("Shift+ArrowRight");
     await page.keyboard.press("ArrowRight");
     await expect(field(page, `${name}, pixels from the left`)).toHaveValue(String(Math.round(x)));

@@ -28,9 +28,6 @@ const BoardCorner = later(async () => (await import("../rollUp/BoardCorner")).Bo
 const HandleLayer = later(async () => (await import("../handles/HandleLayer")).HandleLayer);
 const SymbolView = later(async () => (await import("./SymbolView")).SymbolView);
 const CheckLayer = later(async () => (await import("../check/CheckLayer")).CheckLayer);
-const PhotoLayer = later(async () => (await import("../photo/PhotoLayer")).PhotoLayer);
-const ReadingKeys = later(async () => (await import("../photo/ReadingKeys")).ReadingKeys);
-const ReadingLayer = later(async () => (await import("../photo/ReadingLayer")).ReadingLayer);
 const TeachDrawing = later(async () => (await import("../teach/TeachDrawing")).TeachDrawing);
 const StationLayer = later(async () => (await import("./StationLayer")).StationLayer);
 
@@ -88,7 +85,7 @@ function Sheet({ size }: { size: Size }) {
       >
         <title id="board-title">{words.boardTitle(development.job.title || words.untitled, format.trade)}</title>
         <desc id="board-description">{words.boardDescription(development.job.drawing.projection, format.trade)}</desc>
-        {checking && <PhotoLayer board={drawn} />}
+        {checking && <CheckLayer board={drawn} under />}
         {projected && <ProjectionLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="under" />}
         {teaching ? <TeachDrawing board={drawn} development={development} format={format} /> : runs.map((run, i) => <RunView key={i} run={run} />)}
@@ -96,9 +93,7 @@ function Sheet({ size }: { size: Size }) {
         {checking && <CheckLayer board={drawn} />}
         {smooth && <SmoothLayer board={drawn} development={development} />}
         {inHand && <StationLayer board={drawn} development={development} figures={format} part="over" />}
-        {checking && <ReadingLayer board={drawn} />}
       </svg>
-      {checking && <ReadingKeys board={drawn} view={view} size={size} />}
       {touched && <BoardCorner board={shown.fit} view={shown.whole} size={size} px={px} away={near} />}
     </>
   );

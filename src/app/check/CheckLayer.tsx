@@ -1,20 +1,14 @@
-import { useMemo } from "react";
 import type { Board } from "../../drawing/board";
-import { measuredPoints } from "../../drawing/measuredPoints";
-import { ItemView } from "../board/ItemView";
-import { useExaggeration } from "./exaggeration";
-import { useCheck } from "./useCheck";
+import { PhotoLayer } from "../photo/PhotoLayer";
+import { ReadingLayer } from "../photo/ReadingLayer";
+import { ReadPoints } from "./ReadPoints";
 
-/** What was read, as points over the true pattern. */
-export function CheckLayer({ board }: { board: Board }) {
-  const check = useCheck();
-  const times = useExaggeration((state) => state.times);
-  const items = useMemo(() => (check?.verdict ? measuredPoints(board, check.piece, check.readings, check.verdict.judged, { times }) : []), [board, check, times]);
-  return (
-    <g className="check-layer">
-      {items.map((item, i) => (
-        <ItemView key={i} item={item} />
-      ))}
-    </g>
+/** What checking lays on the board: under the drawing a photograph of it, over it what was read, and the hand that reads. */
+export function CheckLayer({ board, under = false }: { board: Board; under?: boolean }) {
+  return under ? <PhotoLayer board={board} /> : (
+    <>
+      <ReadPoints board={board} />
+      <ReadingLayer board={board} />
+    </>
   );
 }

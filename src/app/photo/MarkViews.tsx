@@ -17,7 +17,7 @@ export function MarkViews({ scale }: { scale: number }) {
       {placeable(photo).map((id, i) => {
         const place = photo.places[id];
         if (!place) return null;
-        const name = photoWords.marked(pointName(id, photo, trade), place.x.toFixed(0), place.y.toFixed(0));
+        const name = photoWords.marked(i + 1, pointName(id, photo, trade), place.x.toFixed(0), place.y.toFixed(0));
         const cross = `M${-arm} 0H${-gap}M${gap} 0H${arm}M0 ${-arm}V${-gap}M0 ${gap}V${arm}`;
         return (
           <g

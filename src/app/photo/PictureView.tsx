@@ -25,12 +25,13 @@ export function PictureView({ picture, found, size: drawn }: { picture: Picture;
   const size = window ?? { width: 1, height: 1 };
   const view = asked ?? wholeView(picture, size);
   const middle = { x: size.width / 2, y: size.height / 2 };
-  const zoom = (factor: number, about = middle) => setView(scaled(view, picture, size, about, factor));
-  const hands = useMarkingHands({ view, size, picture, setView, setUnder });
+  const change = (to: (view: View) => View) => setView((now) => to(now ?? wholeView(picture, size)));
+  const zoom = (factor: number) => change((now) => scaled(now, picture, size, middle, factor));
+  const hands = useMarkingHands({ view, size, picture, change, setUnder });
 
   const onKeyDown = (event: KeyboardEvent) => {
     const arrow = arrows[event.key];
-    const act: (() => void) | undefined = arrow ? () => nudge(arrow, event.shiftKey, () => setView(moved(view, picture, -stride * arrow.x, -stride * arrow.y)))
+    const act: (() => void) | undefined = arrow ? () => nudge(arrow, event.shiftKey, () => change((now) => moved(now, picture, -stride * arrow.x, -stride * arrow.y)))
       : event.key === "+" || event.key === "=" ? () => zoom(closer)
       : event.key === "-" ? () => zoom(1 / closer)
       : event.key === "0" ? () => setView(null)

@@ -36,7 +36,7 @@ export function PointsTable({ marked: { corners, faults, found } }: { marked: Ma
             return (
               <tr key={id} data-in-hand={photo.inHand === id || undefined}>
                 <th scope="row">
-                  <button type="button" className="verb" aria-pressed={photo.inHand === id} aria-label={photoWords.take(name)} onClick={() => takePoint(id)}>
+                  <button type="button" className="verb" aria-pressed={photo.inHand === id} onClick={() => takePoint(id)}>
                     {i + 1} {name}
                   </button>
                 </th>

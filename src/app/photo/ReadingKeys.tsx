@@ -1,58 +1,52 @@
-import { useEffect, useMemo, useRef, type KeyboardEvent } from "react";
-import type { Board } from "../../drawing/board";
-import type { Box } from "../../drawing/box";
-import { alongPaper, drawnPaper, onDrawnPaper } from "../../drawing/drawnPaper";
+import { useEffect, useRef, type KeyboardEvent } from "react";
+import type { ReadLine } from "../../core/index";
+import { alongPaper, onDrawnPaper, type PaperPart } from "../../drawing/drawnPaper";
+import { useCamera } from "../board/camera";
 import { windowPoint } from "../board/view";
-import { useCheck, type Check } from "../check/useCheck";
+import type { ReadRow } from "../check/places";
+import type { Check } from "../check/useCheck";
 import { useFormat } from "../quantity/useFormat";
-import type { Size } from "../screen/useSize";
 import { photoWords } from "../words/photo";
 import { useLaid } from "./laid";
 import { pressedAt } from "./readFromBoard";
-import { goToRow, rowsRead, useReadingOff } from "./readingOff";
+import { goToRow, useReadingOff } from "./readingOff";
 import { stationName } from "./stationName";
 import { readText } from "./takeReading";
 
 interface Props {
-  readonly board: Board;
-  /** What is seen of the sheet, in an element of this size. */
-  readonly view: Box;
-  readonly size: Size;
+  readonly check: Check;
+  readonly parts: readonly PaperPart[];
+  readonly line: ReadLine;
+  readonly rows: readonly ReadRow[];
+  /** The one whose turn it is. */
+  readonly row: ReadRow;
 }
 
 /** mm on the paper by key. */
 const steps: Readonly<Record<string, number>> = { ArrowUp: 0.2, ArrowDown: -0.2, PageUp: 2, PageDown: -2 };
 
 /** A cross on the element whose turn it is, for the keys: moved up and down, and read off with Enter. */
-export function ReadingKeys(props: Props) {
-  const check = useCheck();
-  const laid = useLaid((state) => state.picture !== null);
-  const press = useReadingOff((state) => state.way === "press");
-  return check && laid && press ? <Cross {...props} check={check} /> : null;
-}
-
-function Cross({ board, view, size, check }: Props & { check: Check }) {
+export function ReadingKeys({ check, parts, line, rows, row }: Props) {
   const format = useFormat();
-  const { line: wanted, turn, level: at } = useReadingOff();
-  const { piece, readings, places } = check;
-  const parts = useMemo(() => drawnPaper(board, piece, readings), [board, piece, readings]);
+  const at = useReadingOff((state) => state.level);
+  const shown = useCamera((state) => state.shown);
   const cross = useRef<HTMLDivElement>(null);
   const focus = useLaid((state) => state.focus);
   useEffect(() => {
-    if (!focus) return;
-    cross.current?.focus({ preventScroll: false });
+    if (!focus || !cross.current) return;
+    cross.current.focus();
     useLaid.setState({ focus: false });
-  }, [focus]);
-  const { line, rows } = rowsRead(places, wanted);
-  const row = rows[Math.min(turn, rows.length - 1)];
-  if (!row) return null;
+  }, [focus, shown]);
+  if (!shown) return null;
+  const { piece, readings } = check;
   const height = piece.form.length * readings.scale;
   const level = Math.min(height, at ?? height / 2);
   const point = { x: alongPaper(piece, readings, row.at), y: level };
-  const there = windowPoint(view, size, onDrawnPaper(parts, point));
+  const there = windowPoint(shown.view, shown.size, onDrawnPaper(parts, point));
 
   const onKeyDown = (event: KeyboardEvent) => {
     const by = steps[event.key];
+    const turn = rows.indexOf(row);
     if (by !== undefined) useReadingOff.setState({ level: Math.min(height, Math.max(0, level + by)) });
     else if (event.key === "ArrowLeft") goToRow(turn - 1, rows);
     else if (event.key === "ArrowRight") goToRow(turn + 1, rows);

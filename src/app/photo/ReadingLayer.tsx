@@ -1,4 +1,5 @@
 import { useMemo, useRef, useState, type PointerEvent } from "react";
+import { createPortal } from "react-dom";
 import type { Vec2 } from "../../core/index";
 import type { Board } from "../../drawing/board";
 import { drawnPaper, onDrawnPaper, underOnPaper } from "../../drawing/drawnPaper";
@@ -9,6 +10,7 @@ import { useFormat } from "../quantity/useFormat";
 import { point } from "../store/store";
 import { useLaid } from "./laid";
 import { pressedAt, traced } from "./readFromBoard";
+import { ReadingKeys } from "./ReadingKeys";
 import { rowsRead, useReadingOff } from "./readingOff";
 import { TurnView } from "./TurnView";
 
@@ -25,6 +27,7 @@ function Reading({ board, check }: { board: Board; check: Check }) {
   const parts = useMemo(() => drawnPaper(board, check.piece, check.readings), [board, check]);
   const trace = useRef<Vec2[]>([]);
   const [drawn, setDrawn] = useState<readonly Vec2[]>([]);
+  const [paper, setPaper] = useState<Element | null>(null);
   const { rows, line } = rowsRead(check.places, wanted);
   const row = rows[Math.min(turn, rows.length - 1)];
   const { bounds } = board.blocks.pattern;
@@ -49,7 +52,7 @@ function Reading({ board, check }: { board: Board; check: Check }) {
   const stroke = drawn.map((place) => onDrawnPaper(parts, place)).map(({ x, y }) => `${x} ${-y}`).join("L");
 
   return (
-    <g className="reading-layer">
+    <g className="reading-layer" ref={(layer) => setPaper(layer?.closest(".board-paper") ?? null)}>
       <rect
         className="reading-paper" data-traced={way === "trace" || undefined}
         x={bounds.left} y={-bounds.top} width={bounds.right - bounds.left} height={bounds.top - bounds.bottom}
@@ -67,6 +70,8 @@ function Reading({ board, check }: { board: Board; check: Check }) {
         })}
       />
       {stroke && <path d={`M${stroke}`} className="reading-stroke" />}
+      {/* Beside the drawing, which is one picture to those who do not see it. */}
+      {row && paper && way === "press" && createPortal(<ReadingKeys check={check} parts={parts} line={line} rows={rows} row={row} />, paper)}
       {row && way === "press" && <TurnView check={check} parts={parts} letters={board.lettering} row={row} />}
     </g>
   );

@@ -11,7 +11,8 @@ interface Of {
   readonly view: PictureView;
   readonly size: Size;
   readonly picture: Size;
-  readonly setView: (view: PictureView) => void;
+  /** From the view as it then is: two fingers move between two drawings. */
+  readonly change: (to: (view: PictureView) => PictureView) => void;
   /** Pixel place to be magnified. */
   readonly setUnder: (place: Vec2 | null) => void;
 }
@@ -42,8 +43,9 @@ export function useMarkingHands(of: Of) {
     const element = svg.current;
     const onWheel = (event: WheelEvent) => {
       event.preventDefault();
-      const { view, picture, size, setView } = now.current;
-      setView(scaled(view, picture, size, placeOf(event, event.currentTarget as Element), Math.exp(-Math.max(-150, Math.min(150, event.deltaY)) * wheelRate)));
+      const { picture, size, change } = now.current;
+      const about = placeOf(event, event.currentTarget as Element);
+      change((view) => scaled(view, picture, size, about, Math.exp(-Math.max(-150, Math.min(150, event.deltaY)) * wheelRate)));
     };
     element?.addEventListener("wheel", onWheel, { passive: false });
     return () => element?.removeEventListener("wheel", onWheel);
@@ -66,7 +68,7 @@ export function useMarkingHands(of: Of) {
 
   const onPointerMove = (event: PointerEvent<SVGSVGElement>) => {
     const at = placeOf(event, event.currentTarget);
-    const { view, size, picture, setView, setUnder } = of;
+    const { view, size, picture, change, setUnder } = of;
     const hand = hands.current.get(event.pointerId);
     if (!hand) return setUnder(pictureAt(view, size, at));
     const [other] = [...hands.current].flatMap(([id, one]) => (id === event.pointerId ? [] : [one]));
@@ -80,7 +82,7 @@ export function useMarkingHands(of: Of) {
       const before = { x: at.x - by.x, y: at.y - by.y };
       const about = { x: (at.x + other.at.x) / 2, y: (at.y + other.at.y) / 2 };
       setUnder(null);
-      setView(scaled(moved(view, picture, by.x / 2, by.y / 2), picture, size, about, apart(at) / apart(before)));
+      change((now) => scaled(moved(now, picture, by.x / 2, by.y / 2), picture, size, about, apart(at) / apart(before)));
     } else if (hand.drags) {
       const { id, from } = hand.drags;
       const to = { x: from.x + (at.x - hand.down.x) / view.scale, y: from.y + (at.y - hand.down.y) / view.scale };
@@ -89,7 +91,7 @@ export function useMarkingHands(of: Of) {
     } else if (hand.carries) setUnder(pictureAt(view, size, at));
     else {
       setUnder(null);
-      setView(moved(view, picture, by.x, by.y));
+      change((now) => moved(now, picture, by.x, by.y));
     }
   };
 
