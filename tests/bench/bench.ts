@@ -2,9 +2,10 @@ import { loadKernel } from "../oracle/kernel";
 import { cutCases, developed, exampleCases, extent, mitre, mitreHeight, stationCases, type DevelopingCase } from "./developing";
 import { trimPipe } from "../../src/core/trim/trimmed";
 import { kernelCuts, type KernelCut } from "./kernelCut";
+import { CLASS_FILES, CLASS_SIZES, classFile, type ClassFile } from "./classSets";
 import { redrawn } from "./redrawing";
 import { laidOut, pathsIn, plainLines, printingCases, written } from "./printing";
-import { fastestRun, growthExponent, secondsPerCall, timed, type Timing } from "./timing";
+import { fastestRun, growthExponent, leastProcessorTime, secondsPerCall, timed, type Timing } from "./timing";
 import { duration, ratio, table } from "./table";
 
 // `npm run bench`: how long developments take, how that grows, and how it compares within the same run with a
@@ -18,6 +19,7 @@ growth("stations", stationCases);
 growth("cuts", cutCases);
 redraws();
 await prints();
+await classSets();
 await againstKernel();
 
 function developments(title: string, cases: readonly DevelopingCase[]): number[] {
@@ -62,6 +64,23 @@ async function prints(): Promise<void> {
   }
   console.log("Printing: a template laid out on tiles, and its PDF against as many straight lines written by the same library");
   console.log(table(["", "pages", "paths", "layout", "PDF", "of plain lines", "size", "of plain lines"], rows));
+  console.log();
+}
+
+/** Questions, keys and answers of classes of ten, twenty and thirty: time and size, and how they grow. */
+async function classSets(): Promise<void> {
+  const rows: string[][] = [], seconds: Record<ClassFile, number[]> = { question: [], key: [], answers: [] };
+  for (const kind of CLASS_FILES) {
+    for (const students of CLASS_SIZES) {
+      const size = (await classFile(kind, students)).length;
+      const time = await leastProcessorTime(() => classFile(kind, students), 4);
+      seconds[kind].push(time);
+      rows.push([`${kind} of ${students}`, duration(time), duration(time / students), `${(size / 1024).toFixed(0)} kB`, `${(size / 1024 / students).toFixed(1)} kB`]);
+    }
+  }
+  console.log("A class set, time of the processor: own dimensions chosen, one scale for all, sheets on A3 with their codes, and the file");
+  console.log(table(["", "time", "a student", "size", "a student"], rows));
+  for (const kind of CLASS_FILES) console.log(`  ${kind}: time grows as students to the power ${growthExponent(CLASS_SIZES, seconds[kind]).toFixed(2)}`);
   console.log();
 }
 
