@@ -1,10 +1,13 @@
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { exerciseFault, exerciseOf } from "../../core/index";
+import { switchHelp, useHelp } from "../help/helped";
 import { selectJob } from "../store/select";
 import { useApp } from "../store/store";
+import { words } from "../words/interface";
 import { classWords as said } from "../words/class";
 import { ChoicesFields } from "./ChoicesFields";
 import { ClassFields } from "./ClassFields";
+import { ClassHelp } from "./ClassHelp";
 import { useClassList } from "./classList";
 import { CountSentence } from "./CountSentence";
 import { KeepsFields } from "./KeepsFields";
@@ -13,6 +16,7 @@ import { RangesFields } from "./RangesFields";
 import { SetVerbs } from "./SetVerbs";
 import { useSearch } from "./useSearch";
 import "../theme/class.css";
+import "../theme/reading.css";
 
 /** Own dimensions for every student: what differs, what all keep to, who is in the class, and the files made of it. */
 export function ClassPart() {
@@ -22,10 +26,25 @@ export function ClassPart() {
   const search = useSearch(job, students.length);
   const sound = exerciseFault(exercise) === null;
   const found = search?.found ?? [];
+  const { on } = useHelp();
+  const [helped, setHelped] = useState<string | null>(null);
   return (
-    <div className="class-set">
+    <div
+      className="class-set"
+      onFocus={({ target }) => setHelped((before) => target.closest<HTMLElement>("[data-help]")?.dataset["help"] ?? before)}
+      onKeyDown={(event) => {
+        if (event.key !== "F1") return;
+        event.preventDefault();
+        switchHelp();
+      }}
+    >
       <h2>{said.title}</h2>
-      <p className="found">{said.begin}</p>
+      <p className="found">
+        {said.begin}{" "}
+        <button type="button" className="verb explain" aria-pressed={on} aria-keyshortcuts="F1" title={words.explainTitle} onClick={switchHelp}>
+          {words.explain}
+        </button>
+      </p>
       <RangesFields exercise={exercise} />
       <ChoicesFields exercise={exercise} />
       <KeepsFields exercise={exercise} />
@@ -33,6 +52,7 @@ export function ClassPart() {
       <ClassFields />
       <SetVerbs ready={sound && found.length >= students.length} />
       <OpenPiece students={students} found={found} />
+      {on && <ClassHelp field={helped} />}
     </div>
   );
 }

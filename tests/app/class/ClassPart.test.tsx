@@ -6,6 +6,7 @@ import { chooseCount, takeListText, useClassList } from "../../../src/app/class/
 import { fetchChanges } from "../../../src/app/store/changing";
 import { replaceJob } from "../../../src/app/store/changes";
 import { useApp } from "../../../src/app/store/store";
+import { CLASS_HELP } from "../../../src/app/words/help/class";
 import type { Job } from "../../../src/core/index";
 import { hole, pipeWith, slant } from "../pipe";
 
@@ -128,6 +129,24 @@ describe("how many pieces there are", () => {
     fireEvent.click(verb("Other dimensions for all"));
     expect(exercise().seed).toBe(2);
     await waitFor(() => expect(screen.getByRole("table").textContent).not.toBe(before));
+  });
+});
+
+describe("every field", () => {
+  test("has its explanation, said when it is in hand and fields are explained, and there is no other", async () => {
+    replaceJob(withRanges([{ field: "part.diameter", from: 80, to: 120, step: 1 }], { ordinate: 20, sheet: { width: 380, height: 240 } }));
+    const { container } = render(<ClassPart />);
+    const fields = () => [...container.querySelectorAll<HTMLElement>("input:not([type=file]), select, textarea")];
+    const nameOf = (field: HTMLElement) => field.closest<HTMLElement>("[data-help]")?.dataset["help"] ?? `none: ${field.outerHTML}`;
+    const names = new Set(fields().map(nameOf));
+    await act(() => takeListText("Name,Class\nAda Winter,3b"));
+    fields().forEach((field) => names.add(nameOf(field)));
+    expect([...names].sort()).toEqual(Object.keys(CLASS_HELP).sort());
+    fireEvent.click(verb("Explain"));
+    fireEvent.focus(screen.getByLabelText("Code on the sheet"));
+    expect(screen.getByRole("complementary").textContent).toContain("It stands for the piece as long as the exercise stays as it is");
+    fireEvent.keyDown(screen.getByLabelText("Code on the sheet"), { key: "F1" });
+    expect(screen.queryByRole("complementary")).toBeNull();
   });
 });
 
