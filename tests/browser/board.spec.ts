@@ -78,6 +78,27 @@ test("a number is stepped by dragging it sideways", async ({ page }) => {
   await expect(field).toHaveValue("40");
 });
 
+test("dragged beyond what can be made a number says why, and then stays at the last that could", async ({ page }) => {
+  const field = page.getByRole("textbox", { name: "Angle from square" });
+  const box = await field.boundingBox();
+  if (!box) throw new Error("no field");
+  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  await page.mouse.move(at.x, at.y);
+  await expect(page.getByRole("button", { name: "Copy table" })).toBeVisible();
+  await page.mouse.down();
+  await page.mouse.move(at.x + 150, at.y, { steps: 30 });
+  await page.mouse.move(at.x + 600, at.y, { steps: 3 });
+  const fault = page.locator("#description .fault");
+  await expect(fault).not.toBeEmpty();
+  await page.mouse.up();
+  await expect(fault).toHaveCount(0);
+  const kept = Number(await field.inputValue());
+  expect(kept).toBeGreaterThan(40);
+  expect(kept).toBeLessThan(90);
+  await page.keyboard.press("Control+z");
+  await expect(field).toHaveValue("35");
+});
+
 test("Escape gives a sideways drag up: the number, the drawing and undo are as before", async ({ page }) => {
   const field = page.getByRole("textbox", { name: "Angle from square" });
   const box = await field.boundingBox();

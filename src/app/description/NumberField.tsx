@@ -35,11 +35,13 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
     if (!draft && typed === format.field(token.value, token.quantity)) setTyped(null);
     else edit((by) => by.finishTyping(token, typed, format));
   };
-  const drag = useSidewaysDrag(
-    () => token.value,
-    (from, steps, gesture) => edit((by) => by.stepTo(token, from, steps, format, gesture)),
-    (gesture) => edit((by) => by.giveUp(token, gesture)),
-  );
+  const drag = useSidewaysDrag({
+    begin: () => token.value,
+    move: (from, steps, gesture) => edit((by) => by.stepTo(token, from, steps, format, gesture)),
+    // What cannot be made is said while the hand is there; then the last good number stays.
+    done: () => dropDraft(token.key),
+    giveUp: (gesture) => edit((by) => by.giveUp(token, gesture)),
+  });
   const held = useRef<Gesture>({});
 
   const onKeyDown = (event: KeyboardEvent) => {

@@ -5,23 +5,36 @@ import type { Gesture } from "../store/history";
 const threshold = 6;
 const pixelsPerStep = 5;
 
-/**
- * Steps a field while it is dragged sideways. Only a field not being typed in can be dragged, so that dragging
- * over typed text still selects it. `begin` gives the value to count from, `move` takes the steps from there; the
- * gesture it is given is the same for the whole drag. Escape gives the drag up, wherever the focus is.
- */
-export function useSidewaysDrag(begin: () => number, move: (from: number, steps: number, gesture: Gesture) => void, giveUp: (gesture: Gesture) => void) {
-  const drag = useRef<{ x: number; from: number | null } | null>(null);
+interface Drag {
+  readonly x: number;
+  /** The value counted from; null while the press is no drag yet. */
+  from: number | null;
+}
+
+interface Steps {
+  /** Gives the value to count from. */
+  readonly begin: () => number;
+  /** Takes the steps from there; the gesture is the same for the whole drag. */
+  readonly move: (from: number, steps: number, gesture: Gesture) => void;
+  /** The pointer is up. */
+  readonly done: () => void;
+  /** As if the drag had never been: at Escape, wherever the focus is, and when the device breaks it off. */
+  readonly giveUp: (gesture: Gesture) => void;
+}
+
+/** Steps a field while it is dragged sideways. Only a field not being typed in can be dragged, so that dragging over typed text still selects it. */
+export function useSidewaysDrag({ begin, move, done, giveUp }: Steps) {
+  const drag = useRef<Drag | null>(null);
   const keys = useRef<AbortController>(null);
-  const end = () => {
+  const finish = (how: (gesture: Gesture) => void) => {
+    if (drag.current && drag.current.from !== null) how(drag.current);
     drag.current = null;
     keys.current?.abort();
   };
   const onKey = (event: KeyboardEvent) => {
-    if (event.key !== "Escape" || !drag.current) return;
+    if (event.key !== "Escape") return;
     event.stopPropagation();
-    giveUp(drag.current);
-    end();
+    finish(giveUp);
   };
   return {
     onPointerDown(event: PointerEvent<HTMLInputElement>) {
@@ -45,7 +58,7 @@ export function useSidewaysDrag(begin: () => number, move: (from: number, steps:
     onDragStart(event: DragEvent<HTMLInputElement>) {
       event.preventDefault();
     },
-    onPointerUp: end,
-    onPointerCancel: end,
+    onPointerUp: () => finish(done),
+    onPointerCancel: () => finish(giveUp),
   };
 }
