@@ -35,7 +35,7 @@ export function sheetRoom(lesson: LessonSheets, { paper, landscape }: Layout, sc
   const { room: frame } = lessonBands(lesson, field, paper, "", "");
   const room = frame.right - frame.left;
   const width = Math.min(BLOCK, room > SMALL ? PART * room : room);
-  const height = Math.max(...alike(lesson.kind).map((kind) => lessonBlock({ ...lesson, kind }, width, scale, lesson.words.sheet.sheetOf(1, 1)).height));
+  const height = Math.max(...alike(lesson.kind).map((kind) => lessonBlock({ ...lesson, kind }, width, scale).height));
   return { field, frame, corner: { left: frame.right - width, right: frame.right, bottom: frame.bottom, top: frame.bottom + height } };
 }
 
@@ -51,7 +51,7 @@ export function sheetPages(lesson: LessonSheets, layout: Layout, bodies: readonl
   return bodies.map(({ items, scale }, i) => {
     const { field, frame, corner } = sheetRoom(lesson, layout, scale);
     const number = sheet.sheetOf(i + 1, bodies.length);
-    const block = lessonBlock(lesson, corner.right - corner.left, scale, number);
+    const block = lessonBlock(lesson, corner.right - corner.left, scale);
     return pageOn(field, String(i + 1), [
       ...lessonBands(lesson, field, layout.paper, heading, number).items, polygon("frame", corners(frame)), ...block.at({ x: corner.left, y: corner.bottom }), ...items,
     ]);

@@ -1,6 +1,7 @@
 // What a key says in figures: the stretch-out both ways, the stations, the marking scheme with the tolerance.
 
 import type { Piece } from "../../core/index";
+import { LETTERING } from "../lettering";
 import { type Column, type Table, table } from "../sheets/table";
 import { chordSteps } from "../steps/chordSteps";
 import type { LessonSheets } from "./lessonSheets";
@@ -19,7 +20,7 @@ export function stretchOutTable({ form: { developed, girth, radius }, stations }
     [lesson.stretchOut.true, `π × ${figures.length(developed)}`, figures.length(girth)],
     ...(count < 2 ? [] : [[lesson.stretchOut.stepped, `${count} × ${figures.length(chord)}`, figures.length(total)], [lesson.stretchOut.short, `${(100 * part).toFixed(2)} %`, figures.length(short)]]),
   ];
-  return table([{ head: lesson.stretchOut.head, align: "start" }, { head: "", align: "end" }, { head: job.units === "inch" ? "in" : "mm", align: "end" }], rows);
+  return table([{ head: lesson.stretchOut.head, align: "start" }, { head: "", align: "end" }, { head: job.units === "inch" ? "in" : "mm", align: "end" }], rows, { heads: LETTERING });
 }
 
 /** Rows of all stations under their heads, `most` in each table; columns that say nothing are left out. */
@@ -39,7 +40,7 @@ export function stationTables({ stations }: Piece, { figures, words: { sheet: { 
   ]);
   const tables = Math.ceil(rows.length / Math.max(1, most));
   const each = Math.ceil(rows.length / tables);
-  return Array.from({ length: tables }, (_, i) => table(columns, rows.slice(i * each, (i + 1) * each)));
+  return Array.from({ length: tables }, (_, i) => table(columns, rows.slice(i * each, (i + 1) * each), { heads: LETTERING }));
 }
 
 /** The marking scheme with the sum of what is given; null when there is none. */
@@ -51,7 +52,7 @@ export function markingTable({ marking, words: { lesson: { marking: said, off } 
   ];
   const sum = marking.reduce((total, { marks }) => total + Math.max(0, marks), 0);
   const rows = marking.map(({ text, expected, marks }) => [text, ...(expects ? [expected ?? ""] : []), marks < 0 ? off(marksText(-marks)) : marksText(marks), ""]);
-  return table(columns, [...rows, [said.total, ...(expects ? [""] : []), marksText(sum), ""]], { last: true });
+  return table(columns, [...rows, [said.total, ...(expects ? [""] : []), marksText(sum), ""]], { last: true, heads: LETTERING });
 }
 
 function marksText(marks: number): string {

@@ -7,7 +7,7 @@ import type { LessonKind } from "./lessonSheets";
 
 export interface LessonWords {
   readonly kinds: Readonly<Record<LessonKind, string>>;
-  readonly field: Readonly<Record<"name" | "className" | "date" | "marks" | "scale" | "projection" | "seam" | "sheet" | "stations" | "code" | "sheetMetal", string>>;
+  readonly field: Readonly<Record<"school" | "name" | "className" | "date" | "marks" | "scale" | "seam" | "stations" | "code" | "sheetMetal", string>>;
   /** Where the seam of a lying pipe is: what is its left side upright looks up. */
   readonly lyingSeam: Readonly<Record<"left" | "right", string>>;
   readonly marksOf: (most: string) => string;
@@ -42,7 +42,7 @@ export function lessonWords({ girth, short }: Pick<TradeWords, "girth" | "short"
       question: "Question", started: "Question, begun", key: "Key", stationTable: "Station table", steps: "Construction", card: "Card model",
     },
     field: {
-      name: "Name", className: "Class", date: "Date", marks: "Marks", scale: "Scale", projection: "Projection", seam: "Seam", sheet: "Sheet",
+      school: "School", name: "Name", className: "Class", date: "Date", marks: "Marks", scale: "Scale", seam: "Seam",
       stations: "Stations", code: "Code", sheetMetal: "Sheet metal",
     },
     lyingSeam: { left: "at the top", right: "at the bottom" },

@@ -30,32 +30,32 @@ const PITCHED = 1.57;
 /** Height of the letters of heads, mm, and the width that heads are wrapped at unless the column is wider. */
 const HEAD = 2.5, HEAD_WIDTH = 16;
 
-/** Rows of texts under heads; `last` sets the last row apart as a sum. */
-export function table(columns: readonly Column[], rows: readonly (readonly string[])[], { last = false } = {}): Table {
+/** Rows of texts under heads; `last` sets the last row apart as a sum; `heads` is the height of the letters of heads, mm. */
+export function table(columns: readonly Column[], rows: readonly (readonly string[])[], { last = false, heads: size = HEAD } = {}): Table {
   const pitch = PITCHED * LETTERING;
   const lines = rows.map((row) => row.map((text, i) => wrapText(text, columns[i]?.most ?? Infinity, LETTERING)));
   const widths = columns.map(({ head }, i) => {
     const body = Math.max(0, ...lines.flatMap((row) => (row[i] ?? []).map((line) => textWidth(line, LETTERING))));
-    const words = head.split(" ").map((word) => textWidth(word, HEAD));
-    return Math.max(body, ...words, Math.min(HEAD_WIDTH, textWidth(head, HEAD))) + 2 * AIR;
+    const words = head.split(" ").map((word) => textWidth(word, size));
+    return Math.max(body, ...words, Math.min(HEAD_WIDTH, textWidth(head, size))) + 2 * AIR;
   });
-  const heads = columns.map(({ head }, i) => wrapText(head, (widths[i] ?? 0) - 2 * AIR + 0.01, HEAD));
-  const headHeight = Math.max(1, ...heads.map(({ length }) => length)) * HEAD * 1.4 + AIR;
+  const heads = columns.map(({ head }, i) => wrapText(head, (widths[i] ?? 0) - 2 * AIR + 0.01, size));
+  const headHeight = Math.max(1, ...heads.map(({ length }) => length)) * size * 1.4 + AIR;
   const heights = lines.map((row) => Math.max(1, ...row.map(({ length }) => length)) * pitch + AIR / 2);
   const width = sum(widths), height = headHeight + sum(heights);
   const at = (corner: Vec2): Item[] => {
     const lefts = widths.map((_, i) => corner.x + sum(widths.slice(0, i)));
     const tops = heights.map((_, i) => corner.y - headHeight - sum(heights.slice(0, i)));
-    const letters = (text: string, column: number, y: number, size: number): Item => {
+    const letters = (text: string, column: number, y: number, height: number): Item => {
       const { align } = columns[column] ?? { align: "start" };
       const x = (lefts[column] ?? 0) + (align === "start" ? AIR : (widths[column] ?? 0) - AIR);
-      return { kind: "text", pen: "lettering", text, height: size, align, turn: 0, at: { x, y } };
+      return { kind: "text", pen: "lettering", text, height, align, turn: 0, at: { x, y } };
     };
     return [
       polygon("ruler", corners({ left: corner.x, right: corner.x + width, bottom: corner.y - height, top: corner.y })),
       ...lefts.slice(1).map((x) => stroke("ruler", { x, y: corner.y }, { x, y: corner.y - height })),
       stroke("contour", { x: corner.x, y: corner.y - headHeight }, { x: corner.x + width, y: corner.y - headHeight }),
-      ...heads.flatMap((wrapped, i) => wrapped.map((text, line) => letters(text, i, corner.y - AIR / 2 - (line + 1) * HEAD * 1.4 + HEAD * 0.2, HEAD))),
+      ...heads.flatMap((wrapped, i) => wrapped.map((text, line) => letters(text, i, corner.y - AIR / 2 - (line + 1) * size * 1.4 + size * 0.2, size))),
       ...lines.flatMap((row, r) => row.flatMap((wrapped, i) => wrapped.map((text, line) => letters(text, i, (tops[r] ?? 0) - (line + 1) * pitch + (pitch - LETTERING) / 2 - AIR / 4, LETTERING)))),
       ...tops.slice(1).map((y, i) => stroke(last && i === tops.length - 2 ? "contour" : "ruler", { x: corner.x, y }, { x: corner.x + width, y })),
     ];

@@ -16,6 +16,8 @@ export interface Cell {
   readonly most?: number;
   /** Height of its letters, mm; 3.5 unless given. */
   readonly height?: number;
+  /** Height of the letters of its name, mm; 2.5 unless given. */
+  readonly labelHeight?: number;
   readonly drawn?: { readonly width: number; readonly height: number; readonly items: (middle: Vec2) => readonly Item[] };
 }
 
@@ -69,7 +71,7 @@ function linesOf({ value }: Cell): readonly string[] {
 /** The room a cell asks for, mm. */
 function asked(cell: Cell, width: number): number {
   if (cell.wide) return width;
-  const needed = Math.max(textWidth(cell.label, LABEL), cell.drawn?.width ?? 0, ...linesOf(cell).map((line) => textWidth(line, cell.height ?? LETTERING)));
+  const needed = Math.max(textWidth(cell.label, labelOf(cell)), cell.drawn?.width ?? 0, ...linesOf(cell).map((line) => textWidth(line, cell.height ?? LETTERING)));
   return Math.min(width, WIDEST, needed + 2 * AIR);
 }
 
@@ -104,9 +106,13 @@ function spread(row: readonly Cell[], width: number): Laid[] {
 }
 
 function heightOf({ cell, lines }: Laid): number {
-  const label = cell.label === "" ? 0 : LABEL + AIR;
+  const label = cell.label === "" ? 0 : labelOf(cell) + AIR;
   const body = cell.drawn?.height ?? Math.max(1, lines.length) * pitchOf(cell);
   return AIR + label + body + AIR / 2;
+}
+
+function labelOf({ labelHeight = LABEL }: Cell): number {
+  return labelHeight;
 }
 
 function pitchOf({ height = LETTERING }: Cell): number {
@@ -117,12 +123,12 @@ function cellItems({ cell, left, width, lines }: Laid, x: number, top: number, b
   const letters = (text: string, down: number, height: number): Item => ({
     kind: "text", pen: "lettering", text, height, align: "start", turn: 0, at: { x: x + left + AIR, y: top - down },
   });
-  const label = cell.label === "" ? 0 : LABEL + AIR;
+  const label = cell.label === "" ? 0 : labelOf(cell) + AIR;
   const height = cell.height ?? LETTERING;
   const drawn = cell.drawn?.items({ x: x + left + width / 2, y: (top - label - AIR + bottom) / 2 }) ?? [];
   return [
     ...(left > 0 ? [stroke("ruler", { x: x + left, y: bottom }, { x: x + left, y: top })] : []),
-    ...(cell.label === "" ? [] : [letters(cell.label, AIR + LABEL, LABEL)]),
+    ...(cell.label === "" ? [] : [letters(cell.label, AIR + labelOf(cell), labelOf(cell))]),
     ...lines.map((line, i) => letters(line, AIR + label + height + i * pitchOf(cell), height)),
     ...drawn,
   ];

@@ -5,7 +5,7 @@ import type { Box } from "../../../src/drawing/box";
 import { clearSpace } from "../../../src/drawing/clearSpace";
 import { METRIC } from "../../../src/drawing/figures";
 import { lessonPages } from "../../../src/drawing/lesson/lessonPages";
-import { DEFAULT_LESSON, type LessonKind, type LessonSheets } from "../../../src/drawing/lesson/lessonSheets";
+import { DEFAULT_LESSON, LESSON_KINDS, type LessonKind, type LessonSheets } from "../../../src/drawing/lesson/lessonSheets";
 import type { Page } from "../../../src/drawing/sheets/page";
 import type { PaperName } from "../../../src/drawing/sheets/papers";
 import { DEFAULT_SETUP, type PageSetup } from "../../../src/drawing/sheets/setup";
@@ -160,6 +160,17 @@ describe("lessonPages: steps", () => {
 
   it("draws fewer to a page where figures would smother so many", () => {
     for (const one of headings(pages(vent!.development, "steps", { stepsPerPage: 6, setup: on("A4") }))) expect(one.length).toBeLessThanOrEqual(2);
+  });
+});
+
+describe("lessonPages: lettering", () => {
+  it("is nowhere lower than 3.5 mm but on the rulers", () => {
+    const marking = [{ text: "Views", marks: 3, expected: "complete" }];
+    for (const kind of LESSON_KINDS) {
+      for (const { items } of pages(EXAMPLE_DEVELOPMENTS[0]!.development, kind, { marking, tolerance: { length: 1, angle: 1 }, school: { ...DEFAULT_LESSON.school, school: "Harbour Road School", marksMax: 3 } })) {
+        expect(textsOf(items).filter(({ height, text }) => height < 3.5 && !/^(\d+|mm|in)$/.test(text)).map(({ text }) => text), kind).toEqual([]);
+      }
+    }
   });
 });
 
