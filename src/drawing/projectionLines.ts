@@ -15,6 +15,9 @@ import type { ViewName } from "./views";
 /** Radius of the mark on the circle, lettering heights. */
 const MARK = 0.25;
 
+/** An element shorter than this, mm, is a point. */
+const POINT = 1e-6;
+
 const BLOCKS = ["front", "top", "side"] as const;
 
 /** Items for the station with this index in the stations of the piece; nothing for one that does not exist. */
@@ -63,14 +66,14 @@ function elementIn(board: Board, name: ViewName, piece: Piece, { theta }: RuledE
   return [mark];
 }
 
-/** The element in the pattern with its kept length in figures beside its middle. */
+/** The element in the pattern with its kept length in figures beside its middle; nothing of one that is kept in a point only. */
 function trueLength(board: Board, station: RuledElement, kept: readonly { from: number; to: number }[], figures: Figures, ref: Ref): Item[] {
   const { place } = board.blocks.pattern;
   const { lettering, gap } = metricsFor(board.lettering);
   const line = ({ from, to }: { from: number; to: number }) =>
     stroke("true length", onSheet(place, { x: station.girth, y: from }), onSheet(place, { x: station.girth, y: to }), ref);
   const longest = [...kept].sort((a, b) => b.to - b.from - (a.to - a.from))[0];
-  if (!longest) return [];
+  if (!longest || longest.to - longest.from < POINT) return [];
   const middle = onSheet(place, { x: station.girth, y: (longest.from + longest.to) / 2 });
   const upright = place.turn === 0;
   const at = upright ? { x: middle.x - gap, y: middle.y } : { x: middle.x, y: middle.y + gap };

@@ -32,6 +32,13 @@ describe("projectionLines", () => {
     expect(items.filter(({ kind }) => kind === "text").map((item) => (item.kind === "text" ? item.text : ""))).toEqual(["150"]);
   });
 
+  it("gives an element that is kept in a point only no length", () => {
+    const pointed = developed(pipeJob({ diameter: 90, length: 200, cuts: [planeCut({ angle: 45, direction: 180, height: 45 })] }));
+    const items = (index: number) => projectionLines(board(pointed, { width: 400, height: 220 }), pointed, index).filter((item) => "pen" in item && item.pen === "true length");
+    expect(items(0)).toEqual([]);
+    expect(items(1)).toHaveLength(2);
+  });
+
   it("gives nothing for a station that does not exist", () => {
     expect(projectionLines(drawn, development, 99)).toEqual([]);
   });

@@ -18,9 +18,9 @@ export interface RodLayout {
   readonly numbered: readonly boolean[];
 }
 
-/** Width of the names of the rows, beside the rod and on a narrow screen, where they are set larger. */
-const nameColumn = { wide: 118, narrow: 126 };
-const narrow = 960;
+/** Width of the names of the rows: beside the rod, before a room and on a narrow screen, where they are set larger. */
+const nameColumn = { wide: 126, room: 148, narrow: 126 };
+const narrow = 960, room = 1760;
 
 /** Width of a figure and of the space beside a cell, in the usual size and a size smaller. */
 const usual = { figure: 8.5, space: 10 };
@@ -33,7 +33,7 @@ const numberWidth = (label: string) => 8 * label.length + 9;
 export function rodLayout(piece: Piece, width: number, cellCharacters: number): RodLayout {
   const count = piece.stations.length;
   const least = ({ figure, space }: typeof usual) => Math.max(38, cellCharacters * figure + space);
-  const left = width < narrow ? nameColumn.narrow : nameColumn.wide;
+  const left = width < narrow ? nameColumn.narrow : width < room ? nameColumn.wide : nameColumn.room;
   const space = (width - left - 8) / count;
   const fits = width >= narrow && least(small) <= space;
   const column = fits ? space : least(usual);
