@@ -37,6 +37,27 @@ for (const [colorScheme, width] of [["light", 320], ["dark", 1440]] as const) {
   });
 }
 
+for (const [colorScheme, width] of [["light", 320], ["dark", 1440]] as const) {
+  test(`axe finds nothing wrong with readings, marks and the list of a class, and nothing runs over the side: ${colorScheme}, ${width} px`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width, height: 844 });
+    await page.goto("/#check");
+    await page.getByRole("textbox", { name: "Stretch-out", exact: true }).fill("281");
+    await page.getByRole("textbox", { name: "Station 0", exact: true }).fill("about 150");
+    await page.getByRole("button", { name: "Set what is allowed, and a scheme" }).click();
+    await page.getByRole("button", { name: "Start from" }).click();
+    await page.getByRole("button", { name: "20 marks, faults taken off" }).click();
+    await expect(page.getByText("20 marks in all.")).toBeVisible();
+    expect(await faults(page)).toEqual([]);
+    await page.getByRole("button", { name: "Marking list" }).click();
+    await page.getByRole("textbox", { name: "Name" }).fill("Ada Beck");
+    await page.keyboard.press("Enter");
+    await expect(page.getByRole("row", { name: /Ada Beck/ })).toContainText("none yet");
+    expect(await faults(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  });
+}
+
 for (const colorScheme of ["light", "dark"] as const) {
   test(`axe finds nothing wrong in high contrast, ${colorScheme}, and every line of the drawing has at least 7:1`, async ({ page }) => {
     await page.emulateMedia({ colorScheme, contrast: "more" });

@@ -1,3 +1,6 @@
+import { useRef } from "react";
+import { MarginHelp } from "../help/MarginHelp";
+import { checkHelp } from "../words/help/check";
 import { useLaid } from "../photo/laid";
 import { PhotoPart } from "../photo/PhotoPart";
 import { useFormat } from "../quantity/useFormat";
@@ -17,6 +20,7 @@ import "../theme/check.css";
 
 /** A hand-drawn development held against the true one: what was read, the verdict in words, why, and the marks. */
 export function CheckMargin() {
+  const margin = useRef<HTMLElement>(null);
   useVariantAddress();
   const check = useCheck();
   const diagnosis = useDiagnosis(check);
@@ -33,7 +37,7 @@ export function CheckMargin() {
   const verdict = <VerdictView key="verdict" check={check} diagnosis={diagnosis} />;
   const photo = <PhotoPart key="photo" check={check} />;
   return (
-    <section id="description" className="description check" aria-label={checkWords.label(trade)} tabIndex={-1}>
+    <section id="description" className="description check" aria-label={checkWords.label(trade)} tabIndex={-1} ref={margin}>
       <div className="description-page">
         {!keeps && <p className="notice">{words.message.noStorage}</p>}
         {at >= 0 && <StudentInHand at={at} />}
@@ -58,6 +62,7 @@ export function CheckMargin() {
         <DrawingFields check={check} />
         <MarksView check={check} diagnosis={diagnosis} />
       </div>
+      <MarginHelp margin={margin} table={checkHelp} />
     </section>
   );
 }

@@ -14,19 +14,19 @@ export function DrawingFields({ check: { sheet, faults, job } }: { check: Check 
     <label className="setting">
       <span>{label}</span>
       <span className="field">
-        <TextField label={label} text={sheet[name]} quantity={quantity} fault={faults[name]} hint={hint} change={(typed) => put({ [name]: typed })} />
+        <TextField label={label} text={sheet[name]} quantity={quantity} fault={faults[name]} help={name} hint={hint} change={(typed) => put({ [name]: typed })} />
       </span>
     </label>
   );
   return (
     <fieldset>
       <legend>{checkWords.drawing}</legend>
-      <SettingField label={checkWords.scale} value={sheet.scale} options={Object.fromEntries(Object.keys(SCALES).map((name) => [name, name]))} choose={(scale) => put({ scale: scale as Sheet["scale"] })} />
+      <SettingField help="scale" label={checkWords.scale} value={sheet.scale} options={Object.fromEntries(Object.keys(SCALES).map((name) => [name, name]))} choose={(scale) => put({ scale: scale as Sheet["scale"] })} />
       {text("count", checkWords.count, "count", String(job.development.stations))}
       {text("start", checkWords.start, "angle", checkWords.atSeam)}
-      <SettingField label={checkWords.along} value={sheet.along} options={checkWords.alongs} choose={(along) => put({ along: along as Sheet["along"] })} />
+      <SettingField help="along" label={checkWords.along} value={sheet.along} options={checkWords.alongs} choose={(along) => put({ along: along as Sheet["along"] })} />
       <p className="found">{checkWords.drawingHelp}</p>
-      <SettingField label={checkWords.exaggerate} value={String(times)} options={checkWords.times} choose={(value) => useExaggeration.setState({ times: Number(value) })} />
+      <SettingField help="exaggerate" label={checkWords.exaggerate} value={String(times)} options={checkWords.times} choose={(value) => useExaggeration.setState({ times: Number(value) })} />
     </fieldset>
   );
 }

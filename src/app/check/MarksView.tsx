@@ -44,7 +44,7 @@ function ItemRow({ one: { item, given, read, outside }, text }: { one: ItemMarks
       <span>{name}</span>
       <span className="field">
         <TextField
-          label={checkWords.marksOf(name)} text={text} quantity="count" hint={given === null ? "" : format.figure(given, "count")}
+          label={checkWords.marksOf(name)} text={text} quantity="count" help="marks" hint={given === null ? "" : format.figure(given, "count")}
           fault={parsed.ok || text.trim() === "" ? undefined : { kind: "quantity", reason: parsed.reason }}
           change={(typed) => changeSheet((now) => ({ ...now, marks: { ...now.marks, [item.id]: typed } }))}
         />

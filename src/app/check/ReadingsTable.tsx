@@ -31,7 +31,7 @@ export function ReadingsTable({ check }: { check: Check }) {
     const key = placeKey(place);
     return (
       <TextField
-        label={label} text={sheet.readings[key] ?? ""} quantity={place.line === "angle" ? "angle" : "length"} fault={faults[key]} name={key}
+        label={label} text={sheet.readings[key] ?? ""} quantity={place.line === "angle" ? "angle" : "length"} fault={faults[key]} name={key} help={place.line}
         change={(text) => write({ [key]: text })} onKeyDown={(event) => move(event, grid, key)} onPaste={(event) => onPaste(event, key)}
       />
     );

@@ -12,12 +12,14 @@ interface Props {
   readonly change: (text: string) => void;
   readonly hint?: string;
   readonly name?: string;
+  /** Its name in the table of help. */
+  readonly help?: string;
   readonly onKeyDown?: (event: KeyboardEvent<HTMLInputElement>) => void;
   readonly onPaste?: (event: ClipboardEvent<HTMLInputElement>) => void;
 }
 
 /** A field whose text stays as typed; what cannot be read is said below it. */
-export function TextField({ label, text, quantity, fault, change, hint, name, onKeyDown, onPaste }: Props) {
+export function TextField({ label, text, quantity, fault, change, hint, name, help, onKeyDown, onPaste }: Props) {
   const id = useId();
   return (
     <>
@@ -31,6 +33,7 @@ export function TextField({ label, text, quantity, fault, change, hint, name, on
         spellCheck={false}
         placeholder={hint}
         data-reading={name}
+        data-help={help}
         value={text}
         onChange={(event) => change(event.target.value)}
         onFocus={(event) => event.target.select()}

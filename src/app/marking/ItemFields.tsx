@@ -19,7 +19,8 @@ export function ItemFields({ item, first }: { item: MarkingItem; first: boolean 
     <li className="marking-item">
       <ItemText item={item} />
       <p>
-        <NumberField token={marks} /> <ChoiceField token={sign} /> {said.decided} <ChoiceField token={by} />
+        <span data-help="itemMarks"><NumberField token={marks} /></span> <span data-help="itemSign"><ChoiceField token={sign} /></span> {said.decided}{" "}
+        <span data-help="itemBy"><ChoiceField token={by} /></span>
         <span className="marking-verbs">
           {!first && (
             <button type="button" className="verb" aria-label={said.upOf(name)} onClick={() => act(said.upOf(name), (job, id) => itemMoved(job, id, -1))}>
@@ -43,7 +44,7 @@ function ItemText({ item: { id, text } }: { item: MarkingItem }) {
   };
   return (
     <textarea
-      className="reading" rows={1} aria-label={said.fields.text} maxLength={LIMITS.markText.max} value={typed ?? text}
+      className="reading" data-help="itemText" rows={1} aria-label={said.fields.text} maxLength={LIMITS.markText.max} value={typed ?? text}
       data-typed={typed === null ? undefined : true}
       onChange={(event) => setTyped(event.target.value.replaceAll("\n", " "))}
       onBlur={finish}

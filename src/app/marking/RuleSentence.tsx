@@ -15,9 +15,9 @@ export function RuleSentence() {
   return (
     <p className="marking-rule">
       {said.lengths}
-      <NumberField token={tolerance} /> {unit} {said.angles}
-      <NumberField token={angle} />
-      {said.girth(trade)} <ChoiceField token={girth} tail="." />
+      <span data-help="tolerance"><NumberField token={tolerance} /></span> {unit} {said.angles}
+      <span data-help="angleTolerance"><NumberField token={angle} /></span>
+      {said.girth(trade)} <span data-help="girthRule"><ChoiceField token={girth} tail="." /></span>
     </p>
   );
 }
