@@ -35,7 +35,7 @@ export const sheetsWords = {
   text: "The words on the sheet",
   described: "The description of the piece",
   task: "What is to be done",
-  usualTask: ({ pattern }: TradeWords): string => `Complete the views and draw the ${pattern} beside them. Leave the construction standing, thin; line in the outline. Number the stations from the seam.`,
+  usualTask: ({ pattern }: TradeWords): string => `Complete the views and draw the ${pattern} in projection with them. Leave the construction standing, thin; line in the outline. Number the stations from the seam.`,
   usualWords: "The usual words",
   block: "The school's block",
   school: "School",
