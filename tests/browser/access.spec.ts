@@ -58,6 +58,27 @@ for (const [colorScheme, width] of [["light", 320], ["dark", 1440]] as const) {
   });
 }
 
+for (const [colorScheme, width] of [["light", 320], ["dark", 1440]] as const) {
+  test(`axe finds nothing wrong with own dimensions for a class, and nothing runs over the side: ${colorScheme}, ${width} px`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width, height: 844 });
+    await page.goto("/#teach/data");
+    await page.getByRole("button", { name: "Own dimensions" }).click();
+    await page.getByRole("checkbox", { name: "The pipe: Diameter", exact: true }).check();
+    await page.getByRole("checkbox", { name: "Least ordinate" }).check();
+    await page.getByPlaceholder(/^Names, one a line/).fill("Name,Class\nAda Winter,3b\nAda Winter,3b");
+    await page.getByRole("button", { name: "Take these names" }).click();
+    await expect(page.locator(".pieces tbody tr")).toHaveCount(2);
+    await page.getByLabel("Code on the sheet").fill("x");
+    await page.keyboard.press("Enter");
+    await expect(page.locator(".open-code + .fault")).toBeVisible();
+    // Clear of the rod, which stays under the thumb.
+    await page.locator(".open-code").evaluate((form) => form.scrollIntoView({ block: "center" }));
+    expect(await faults(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  });
+}
+
 for (const colorScheme of ["light", "dark"] as const) {
   test(`axe finds nothing wrong in high contrast, ${colorScheme}, and every line of the drawing has at least 7:1`, async ({ page }) => {
     await page.emulateMedia({ colorScheme, contrast: "more" });

@@ -39,7 +39,7 @@ export function ClassPart() {
       }}
     >
       <h2>{said.title}</h2>
-      <p className="found">
+      <p className="found class-begin">
         {said.begin}{" "}
         <button type="button" className="verb explain" aria-pressed={on} aria-keyshortcuts="F1" title={words.explainTitle} onClick={switchHelp}>
           {words.explain}

@@ -107,7 +107,7 @@ export const classWords = {
   } satisfies Record<CodeFault, string>,
   table: { caption: "Who has which piece", number: "No.", name: "Name", group: "Class", code: "Code", open: "Open", link: "Copy link" },
   openOf: (who: string) => `Open the piece of ${who}`,
-  linkOf: (who: string) => `Copy the link to the piece of ${who}`,
+  linkOf: (who: string) => `Copy link to the piece of ${who}`,
   linkCopied: "Link copied",
   linkRefused: "The browser did not let the link be copied.",
   more: (count: number) => `and ${count} more`,
