@@ -72,6 +72,8 @@ test("a number is stepped by dragging it sideways", async ({ page }) => {
   const box = await field.boundingBox();
   if (!box) throw new Error("no field");
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  // What a hand needs has been fetched when this is there.
+  await expect(page.getByRole("button", { name: "Copy table" })).toBeVisible();
   await page.mouse.down();
   await page.mouse.move(box.x + box.width / 2 + 27, box.y + box.height / 2, { steps: 9 });
   await page.mouse.up();

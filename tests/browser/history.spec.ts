@@ -94,6 +94,7 @@ test("a drag is one step", async ({ page }) => {
   const box = await angle.boundingBox();
   if (!box) throw new Error("no field");
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await expect(page.getByRole("button", { name: "Copy table" })).toBeVisible();
   await page.mouse.down();
   for (let by = 5; by <= 40; by += 5) await page.mouse.move(box.x + box.width / 2 + by, box.y + box.height / 2);
   await page.mouse.up();

@@ -1,4 +1,4 @@
-import { useId, useRef, useState, type KeyboardEvent } from "react";
+import { useId, useRef, useState, type KeyboardEvent, type PointerEvent } from "react";
 import type { NumberToken } from "../describe/token";
 import { useHelpOf } from "../help/helped";
 import { useFormat } from "../quantity/useFormat";
@@ -6,7 +6,6 @@ import type { Gesture } from "../store/history";
 import { dropDraft, keepDraft, useApp } from "../store/store";
 import { fetchedEditing, fetchEditing, type Editing } from "./fetchEditing";
 import { FieldFault } from "./FieldFault";
-import { useSidewaysDrag } from "./useSidewaysDrag";
 
 /** A number edited where it stands: Enter or leaving the field makes the change, Escape takes the text back. */
 export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: string }) {
@@ -35,13 +34,6 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
     if (!draft && typed === format.field(token.value, token.quantity)) setTyped(null);
     else edit((by) => by.finishTyping(token, typed, format));
   };
-  const drag = useSidewaysDrag({
-    begin: () => token.value,
-    move: (from, steps, gesture) => edit((by) => by.stepTo(token, from, steps, format, gesture)),
-    // What cannot be made is said while the hand is there; then the last good number stays.
-    done: () => dropDraft(token.key),
-    giveUp: (gesture) => edit((by) => by.giveUp(token, gesture)),
-  });
   const held = useRef<Gesture>({});
 
   const onKeyDown = (event: KeyboardEvent) => {
@@ -56,6 +48,12 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
       const gesture = held.current;
       edit((by) => by.stepFrom(token, text, steps, format, gesture));
     }
+  };
+
+  /** Only a field not being typed in can be dragged, so that dragging over typed text still selects it. Where it cannot be fetched, typing says so. */
+  const onPointerDown = ({ button, currentTarget, nativeEvent }: PointerEvent<HTMLInputElement>) => {
+    if (button !== 0 || document.activeElement === currentTarget) return;
+    fetchEditing().then((by) => by.dragSideways(nativeEvent, currentTarget, token, format), () => undefined);
   };
 
   return (
@@ -76,7 +74,7 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
         onFocus={(event) => event.target.select()}
         onBlur={finish}
         onKeyDown={onKeyDown}
-        {...drag}
+        onPointerDown={onPointerDown}
       />
       {token.quantity === "angle" && <span className="degree">°</span>}
     </FieldFault>

@@ -4,6 +4,7 @@ import { kindOf, stepOf, type Format } from "../quantity/format";
 import type { Gesture } from "../store/history";
 import { abandon, commit } from "../store/changes";
 import { dropDraft, keepDraft } from "../store/store";
+import { followSideways } from "./sidewaysDrag";
 
 // What typing and stepping in a number field does; fetched at the first touch of the page.
 
@@ -26,8 +27,16 @@ export function stepTo(token: NumberToken, from: number, steps: number, format: 
   commit(token.key, format.field(value, token.quantity), (job) => token.put(job, value), token.label, gesture);
 }
 
-/** Takes back the steps of a gesture that is given up, as if they had never been. */
-export function giveUp(token: NumberToken, gesture: Gesture): void {
-  dropDraft(token.key);
-  abandon(gesture);
+/** Steps the number while its field, pressed so, is dragged sideways. */
+export function dragSideways(press: PointerEvent, field: HTMLInputElement, token: NumberToken, format: Format): void {
+  followSideways(press, field, {
+    begin: () => token.value,
+    move: (from, steps, gesture) => stepTo(token, from, steps, format, gesture),
+    // What cannot be made is said while the hand is there; then the last good number stays.
+    done: () => dropDraft(token.key),
+    giveUp: (gesture) => {
+      dropDraft(token.key);
+      abandon(gesture);
+    },
+  });
 }
