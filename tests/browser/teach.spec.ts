@@ -36,3 +36,16 @@ test("a lesson is led by hand and keys, keeps the job and the drawing, and its a
   await page.getByRole("link", { name: "Develop" }).click();
   await expect(page.getByRole("textbox", { name: "Diameter", exact: true })).toHaveValue("90");
 });
+
+test("a station in hand tells its true length in a lesson no sooner than the lesson has found it", async ({ page }) => {
+  await page.goto("/");
+  await page.locator(".rod-scale").focus();
+  await page.keyboard.press("ArrowRight");
+  const length = page.locator(".station-layer .role-true-length");
+  await expect(length.first()).toBeAttached();
+  await page.getByRole("link", { name: "Teach" }).click();
+  await expect(page.locator(".teach h2")).toHaveText("Read the data, choose the projection");
+  await expect(length).toHaveCount(0);
+  await page.getByRole("button", { name: "Carry each ordinate" }).click();
+  await expect(length.first()).toBeAttached();
+});

@@ -87,12 +87,12 @@ function Sheet({ size }: { size: Size }) {
         <desc id="board-description">{words.boardDescription(development.job.drawing.projection, format.trade)}</desc>
         {checking && <CheckLayer board={drawn} under />}
         {projected && <ProjectionLayer board={drawn} development={development} />}
-        {inHand && <StationLayer board={drawn} development={development} figures={format} part="under" />}
+        {inHand && !teaching && <StationLayer board={drawn} development={development} figures={format} part="under" />}
         {teaching ? <TeachDrawing board={drawn} development={development} format={format} /> : runs.map((run, i) => <RunView key={i} run={run} />)}
         {touched && !(near && smooth) && <SymbolView board={drawn} view={view} projection={development.job.drawing.projection} />}
         {checking && <CheckLayer board={drawn} />}
         {smooth && <SmoothLayer board={drawn} development={development} />}
-        {inHand && <StationLayer board={drawn} development={development} figures={format} part="over" />}
+        {inHand && !teaching && <StationLayer board={drawn} development={development} figures={format} part="over" />}
       </svg>
       {touched && <BoardCorner board={shown.fit} view={shown.whole} size={size} px={px} away={near} />}
     </>

@@ -6,6 +6,7 @@ import { drawnAt } from "../../drawing/steps/drawnAt";
 import { steps as stepsOf } from "../../drawing/steps/steps";
 import { stepWords } from "../../drawing/steps/stepWords";
 import { ItemView } from "../board/ItemView";
+import { StationLayer } from "../board/StationLayer";
 import type { Format } from "../quantity/format";
 import { selectHeld } from "../store/select";
 import { useApp } from "../store/store";
@@ -36,8 +37,11 @@ export const TeachDrawing = memo(function TeachDrawing({ board, development, for
   const [oldLines, newLines] = parts(construction);
   const [oldItems, newItems] = parts(items);
   const place = `${steps[index]?.name}.${station}`;
+  // A station in hand tells its true length: not before that has been found.
+  const found = index >= steps.findIndex((step) => step.name === "carry");
   return (
     <>
+      {found && <StationLayer board={board} development={development} figures={format} part="under" />}
       <g className="teach-construction">
         <Items items={oldLines} />
       </g>
@@ -50,6 +54,7 @@ export const TeachDrawing = memo(function TeachDrawing({ board, development, for
       <g key={`items.${place}`} className="fresh">
         <Items items={newItems} />
       </g>
+      {found && <StationLayer board={board} development={development} figures={format} part="over" />}
     </>
   );
 });
