@@ -1,13 +1,12 @@
-import { useMemo, useState } from "react";
+import { useMemo, useRef } from "react";
 import { exerciseFault, exerciseOf } from "../../core/index";
-import { switchHelp, useHelp } from "../help/helped";
+import { MarginHelp } from "../help/MarginHelp";
 import { selectJob } from "../store/select";
 import { useApp } from "../store/store";
-import { words } from "../words/interface";
 import { classWords as said } from "../words/class";
+import { classHelp } from "../words/help/class";
 import { ChoicesFields } from "./ChoicesFields";
 import { ClassFields } from "./ClassFields";
-import { ClassHelp } from "./ClassHelp";
 import { useClassList } from "./classList";
 import { CountSentence } from "./CountSentence";
 import { KeepsFields } from "./KeepsFields";
@@ -26,25 +25,11 @@ export function ClassPart() {
   const search = useSearch(job, students.length);
   const sound = exerciseFault(exercise) === null;
   const found = search?.found ?? [];
-  const { on } = useHelp();
-  const [helped, setHelped] = useState<string | null>(null);
+  const margin = useRef<HTMLDivElement>(null);
   return (
-    <div
-      className="class-set"
-      onFocus={({ target }) => setHelped((before) => target.closest<HTMLElement>("[data-help]")?.dataset["help"] ?? before)}
-      onKeyDown={(event) => {
-        if (event.key !== "F1") return;
-        event.preventDefault();
-        switchHelp();
-      }}
-    >
+    <div className="class-set" ref={margin}>
       <h2>{said.title}</h2>
-      <p className="found class-begin">
-        {said.begin}{" "}
-        <button type="button" className="verb explain" aria-pressed={on} aria-keyshortcuts="F1" title={words.explainTitle} onClick={switchHelp}>
-          {words.explain}
-        </button>
-      </p>
+      <p className="found">{said.begin}</p>
       <RangesFields exercise={exercise} />
       <ChoicesFields exercise={exercise} />
       <KeepsFields exercise={exercise} />
@@ -52,7 +37,7 @@ export function ClassPart() {
       <ClassFields />
       <SetVerbs ready={sound && found.length >= students.length} />
       <OpenPiece students={students} found={found} />
-      {on && <ClassHelp field={helped} />}
+      <MarginHelp margin={margin} table={classHelp} />
     </div>
   );
 }
