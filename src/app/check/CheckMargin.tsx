@@ -10,7 +10,7 @@ import { useVariantAddress } from "../class/useVariantAddress";
 import { DrawingFields } from "./DrawingFields";
 import { OverlayVerb } from "./OverlayVerb";
 import { useMarkingList } from "./list/markingList";
-import { ListVerb, StudentInHand, useStudentAt } from "./list/StudentInHand";
+import { ListVerb, OwnerVerb, StudentInHand, useStudentAt } from "./list/StudentInHand";
 import { MarksView } from "./MarksView";
 import { ReadingsTable } from "./ReadingsTable";
 import { bringOver, changeSheet, pieceKey, useSheets } from "./sheets";
@@ -58,6 +58,7 @@ export function CheckMargin() {
         <p className="check-verbs">
           <OverlayVerb check={check} student={student} />
           {at < 0 && <ListVerb />}
+          {at < 0 && <OwnerVerb job={check.job} />}
         </p>
         <DrawingFields check={check} />
         <MarksView check={check} diagnosis={diagnosis} />

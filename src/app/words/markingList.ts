@@ -28,6 +28,7 @@ export const listWords = {
   inHand: (name: string, at: number, of: number) => `${name}, ${at} of ${of}`,
   next: "Next student",
   previous: "Previous student",
+  owner: (name: string) => `Type into the sheet of ${name}`,
   leave: "Back to the exercise",
   faults: {
     "not-a-code": "this is no code",

@@ -28,6 +28,17 @@ export function StudentInHand({ at }: { at: number }) {
   );
 }
 
+/** For a piece opened by its code or link: takes the student of the list whose code it is in hand. */
+export function OwnerVerb({ job: { title } }: { job: Job }) {
+  const rows = useMarkingList((list) => list.rows);
+  const owner = rows.find(({ code }) => code !== "" && (title === code || title.endsWith(`, ${code}`)));
+  return owner && (
+    <button type="button" className="verb" onClick={() => void takeStudent(owner)}>
+      {said.owner(owner.name || said.nobody)}
+    </button>
+  );
+}
+
 export function ListVerb() {
   return (
     <button type="button" className="verb" onClick={() => openPanel("marking-list")}>

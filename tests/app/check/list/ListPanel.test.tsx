@@ -8,6 +8,7 @@ import { endList, useMarkingList } from "../../../../src/app/check/list/markingL
 import { openList } from "../../../../src/app/check/list/openList";
 import { takeStudent } from "../../../../src/app/check/list/takeStudent";
 import { useSheets } from "../../../../src/app/check/sheets";
+import { variantJob } from "../../../../src/app/class/variantJob";
 import { saveText } from "../../../../src/app/files/saveText";
 import { change, replaceJob } from "../../../../src/app/store/changes";
 import { useSettings } from "../../../../src/app/store/settings";
@@ -76,6 +77,17 @@ test("a student of a class set has the piece of their code on the board, and a s
   await userEvent.click(screen.getByRole("button", { name: "Back to the exercise" }));
   await waitFor(() => expect(useApp.getState().development.job.exercise.ranges).toHaveLength(1));
   expect(useApp.getState().development.job.marking.tolerance).toBe(2);
+});
+
+test("a piece opened by its code is that of a student of the list, whose sheet is offered", async () => {
+  const found = variants(exerciseOf(exercise), 2);
+  const variant = found.ok ? found.variants[1]! : null;
+  await openList(file(`Name,Code,Stretch-out\nBen,${variant!.code},281`));
+  replaceJob(variantJob(variant!));
+  render(<CheckMargin />);
+  expect(screen.getByRole<HTMLInputElement>("textbox", { name: "Stretch-out" }).value).toBe("");
+  await userEvent.click(screen.getByRole("button", { name: "Type into the sheet of Ben" }));
+  await waitFor(() => expect(screen.getByRole<HTMLInputElement>("textbox", { name: "Stretch-out" }).value).toBe("281"));
 });
 
 test("a code of another exercise is said in its line, and nobody's piece is taken for it", async () => {
