@@ -95,6 +95,9 @@ for (const { name, width, height, colorScheme } of looks) {
     await page.locator(".rod-scale").focus();
     for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowRight");
     await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+    // What is fetched at the first touch.
+    const parts = [".board-verbs", ".adequacy select", ".proof", ".shop-part .verb", ".table-verbs .verb", ".station-layer", ...(width > 960 ? [".pictorial .line"] : [])];
+    for (const part of parts) await expect(page.locator(part).first()).toBeAttached();
     // Another build of the browser smooths letters otherwise; a line out of place is far more than this.
     await expect(page).toHaveScreenshot(`${name}.png`, { threshold: 0.3, maxDiffPixelRatio: 0.02 });
   });
