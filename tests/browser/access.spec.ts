@@ -75,6 +75,7 @@ for (const [colorScheme, width] of [["light", 320], ["dark", 1440]] as const) {
     // Clear of the rod, which stays under the thumb.
     await page.locator(".open-code").evaluate((form) => form.scrollIntoView({ block: "center" }));
     expect(await faults(page)).toEqual([]);
+    if (width > 960) expect(await page.evaluate(() => document.documentElement.scrollHeight <= window.innerHeight)).toBe(true);
     expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
   });
 }
