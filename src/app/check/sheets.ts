@@ -49,6 +49,10 @@ export function studentKey(id: string): string {
   return `student ${id}`;
 }
 
+function isStudentKey(key: string): boolean {
+  return key.startsWith(studentKey(""));
+}
+
 /** Changes the sheet in hand, and keeps it. */
 export function changeSheet(change: (sheet: Sheet) => Sheet): void {
   putSheet(sheetKey(useApp.getState().development.job, useSheets.getState().student), change);
@@ -58,7 +62,7 @@ export function changeSheet(change: (sheet: Sheet) => Sheet): void {
 export function putSheet(key: string, change: (sheet: Sheet) => Sheet): void {
   const { [key]: now = emptySheet, ...others } = useSheets.getState().all;
   const all = Object.fromEntries([...Object.entries(others).slice(1 - most), [key, change(now)]]);
-  useSheets.setState({ all, last: key, keeps: keep(all) });
+  useSheets.setState({ all, keeps: keep(all), ...(isStudentKey(key) ? {} : { last: key }) });
 }
 
 /** Puts the readings of the piece last read in the fields of the one on the board. */
@@ -82,7 +86,7 @@ function keptSheets(): Pick<Sheets, "all" | "last"> {
     const kept: unknown = JSON.parse(localStorage.getItem(place) ?? "{}");
     if (typeof kept !== "object" || kept === null) return { all: {}, last: null };
     const all = Object.fromEntries(Object.entries(kept).flatMap(([key, data]) => (keptSheet(data) ? [[key, data as Sheet]] : [])));
-    return { all, last: Object.keys(all).at(-1) ?? null };
+    return { all, last: Object.keys(all).findLast((key) => !isStudentKey(key)) ?? null };
   } catch {
     return { all: {}, last: null };
   }
