@@ -1,6 +1,6 @@
 import type { Job, Material, PipePart } from "../../core/index";
 import { clauseWords, fieldWords, type PlaceWords } from "../words/clauses";
-import { optionsOf, text, type Token } from "./token";
+import { optionsOf, text, unsaid, type NumberToken, type Token } from "./token";
 
 /** "A pipe, ⌀ [90] [outside], [220] high, [upright]." */
 export function bodyTokens(job: Job, place: PlaceWords): Token[] {
@@ -51,7 +51,6 @@ export function sheetTokens(job: Job): Token[] {
     text(" sheet "),
   ];
   const face: Token[] = [
-    text(" thick, marked out "),
     {
       kind: "choice",
       key: "face",
@@ -63,11 +62,9 @@ export function sheetTokens(job: Job): Token[] {
     },
     text("."),
   ];
-  return [
-    ...(job.part.thickness > 0 ? named : [text("Sheet ")]),
-    { kind: "number", key: "thickness", field: "part.thickness", quantity: "length", label: fieldWords.thickness, value: job.part.thickness, put: inPart((p, thickness) => ({ ...p, thickness })) },
-    ...(purpose === "wrap" ? [text(" thick.")] : face),
-  ];
+  const thickness: NumberToken = { kind: "number", key: "thickness", field: "part.thickness", quantity: "length", label: fieldWords.thickness, value: job.part.thickness, put: inPart((p, value) => ({ ...p, thickness: value })) };
+  if (job.part.thickness > 0) return [...named, thickness, ...(purpose === "wrap" ? [text(" thick.")] : [text(" thick, marked out "), ...face])];
+  return [text("Sheet ", ""), unsaid(thickness), ...(purpose === "wrap" ? [text(" thick.", "")] : [text(" thick, marked out ", "Marked out "), ...face])];
 }
 
 function inPart<V>(change: (part: PipePart, value: V) => PipePart) {

@@ -3,7 +3,7 @@ import { clauseWords, fieldWords, type PlaceWords } from "../words/clauses";
 import { cutFields, type CutFields } from "./cutField";
 import { directionTokens } from "./direction";
 import { freeTokens } from "./freeProfile";
-import { optionsOf, text, type Token } from "./token";
+import { optionsOf, rightOfAxis, text, type Token } from "./token";
 
 type Profile = ShapedCut["profile"];
 type Shape = Profile["shape"];
@@ -14,7 +14,7 @@ export function inProfile<S extends Shape, V>(shape: S, change: (profile: Of<S>,
   return (cut: ShapedCut, value: V): ShapedCut => (cut.profile.shape === shape ? { ...cut, profile: change(cut.profile as Of<S>, value) } : cut);
 }
 
-/** "Seen from the [front], its [top] is a hollow of radius [60], deepest [150] up, [0] right of the axis." */
+/** "Seen from the [front], its [top] is a hollow of radius [60], deepest at [150] up, centred [5] right of the axis." */
 export function shapedTokens(cut: ShapedCut, index: number, place: PlaceWords, spelled: ReadonlySet<string>): Token[] {
   const of = cutFields<"shaped">(cut, index);
   return [
@@ -62,8 +62,7 @@ function arcTokens(p: Of<"hollow"> | Of<"nose">, of: CutFields<ShapedCut>, place
     text(second),
     of.number("profile.height", "length", fieldWords.height, p.height, inProfile(shape, (q, height: number) => ({ ...q, height }))),
     text(` ${place.up}, centred `),
-    of.number("profile.centre", "length", fieldWords.centre, p.centre, inProfile(shape, (q, centre: number) => ({ ...q, centre }))),
-    text(" right of the axis"),
+    ...rightOfAxis(of.number("profile.centre", "length", fieldWords.centre, p.centre, inProfile(shape, (q, centre: number) => ({ ...q, centre })))),
   ];
 }
 
@@ -92,8 +91,7 @@ function stepTokens(p: Of<"step">, of: CutFields<ShapedCut>, place: PlaceWords):
     text(" is a step "),
     ...risingTokens(p, of, place),
     text(", "),
-    of.number("profile.position", "length", fieldWords.position, p.position, inProfile("step", (q, position: number) => ({ ...q, position }))),
-    text(" right of the axis"),
+    ...rightOfAxis(of.number("profile.position", "length", fieldWords.position, p.position, inProfile("step", (q, position: number) => ({ ...q, position })))),
   ];
 }
 
@@ -116,7 +114,6 @@ function veeTokens(p: Of<"vee">, of: CutFields<ShapedCut>, place: PlaceWords): T
     text(" included, its point "),
     of.number("profile.height", "length", fieldWords.height, p.height, inProfile("vee", (q, height: number) => ({ ...q, height }))),
     text(` ${place.up}, `),
-    of.number("profile.centre", "length", fieldWords.centre, p.centre, inProfile("vee", (q, centre: number) => ({ ...q, centre }))),
-    text(" right of the axis"),
+    ...rightOfAxis(of.number("profile.centre", "length", fieldWords.centre, p.centre, inProfile("vee", (q, centre: number) => ({ ...q, centre })))),
   ];
 }

@@ -7,6 +7,8 @@ import type { clauseWords } from "../words/clauses";
 export interface TextToken {
   readonly kind: "text";
   readonly text: string;
+  /** What stands here in plain text instead, where a number that is nothing goes unsaid. */
+  readonly plain?: string;
 }
 
 export interface NumberToken {
@@ -18,6 +20,8 @@ export interface NumberToken {
   readonly quantity: Quantity;
   readonly label: string;
   readonly value: number;
+  /** In plain text it goes unsaid, and the words around it with it. */
+  readonly unsaid?: true;
   /** The job with this number in it; the job itself when its place is gone. */
   readonly put: (job: Job, value: number) => Job;
 }
@@ -63,8 +67,17 @@ export interface Clause {
   readonly tokens: readonly Token[];
 }
 
-export function text(words: string): TextToken {
-  return { kind: "text", text: words };
+export function text(words: string, plain?: string): TextToken {
+  return plain === undefined ? { kind: "text", text: words } : { kind: "text", text: words, plain };
+}
+
+/** "[5] right of the axis", in plain text "on the axis" for [0]. */
+export function rightOfAxis(number: NumberToken): Token[] {
+  return number.value === 0 ? [unsaid(number), text(" right of the axis", "on the axis")] : [number, text(" right of the axis")];
+}
+
+export function unsaid(number: NumberToken): NumberToken {
+  return { ...number, unsaid: true };
 }
 
 export function optionsOf<K extends string>(table: Readonly<Record<K, string>>): Option[] {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { Cut, Job, ShapedCut } from "../../../src/core/index";
+import type { Cut, Job, OpeningCut, ShapedCut } from "../../../src/core/index";
 import { cutWords } from "../../../src/app/describe/cutWords";
 import { newCut } from "../../../src/app/describe/newCut";
 import { describe as clausesOf } from "../../../src/app/describe/describe";
@@ -15,8 +15,8 @@ test("sentenceText of a pipe with a slant and an opening is read like a drafter'
   expect(read(pipeWith([slant, hole]))).toBe(
     "A pipe, ⌀ 90 outside, 220 high, upright. " +
       "Its top is cut at 35° from square, highest at the back, 220 up at its highest point. " +
-      "A round opening of ⌀ 40 faces the left, 70 up, 0 to the right, through the near wall. " +
-      "Sheet 0 thick, marked out inside up. Seam at the shortest element. 16 stations evenly spaced.",
+      "A round opening of ⌀ 40 faces the left, 70 up, through the near wall. " +
+      "Marked out inside up. Seam at the shortest element. 16 stations evenly spaced.",
   );
 });
 
@@ -29,12 +29,19 @@ test("sentenceText gives a direction without a name in figures", () => {
   expect(read(pipeWith([{ ...hole, direction: 95 }]))).toContain("faces an angle of 95° from the front");
 });
 
+test("sentenceText says an offset to the right of the middle, a thickness and a turn only where there are any", () => {
+  expect(read(pipeWith([{ ...(hole as OpeningCut), offset: 5 }], { thickness: 1 }))).toContain("70 up, 5 to the right, through the near wall. Steel sheet 1 thick, marked out");
+  const slot = (turn: number): Cut => ({ ...(hole as OpeningCut), outline: { shape: "slot", width: 20, length: 40, turn } });
+  expect(read(pipeWith([slot(0)]))).toContain("A slot 20 wide, 40 high, faces");
+  expect(read(pipeWith([slot(0.5)]))).toMatch(/A slot 20 wide, 40 high, turned [\d.]+°, faces/);
+});
+
 test("sentenceText leaves out a part that is switched off", () => {
   expect(read(pipeWith([{ ...slant, on: false }]))).not.toContain("cut at");
 });
 
 test.each<[string, ShapedCut["profile"], string]>([
-  ["hollow", { shape: "hollow", radius: 60, centre: 0, height: 150 }, "its top is a hollow of radius 60, deepest at 150 up, centred 0 right of the axis."],
+  ["hollow", { shape: "hollow", radius: 60, centre: 0, height: 150 }, "its top is a hollow of radius 60, deepest at 150 up, centred on the axis."],
   ["nose", { shape: "nose", radius: 45, centre: 0, height: 200 }, "its top is a round nose of radius 45, its crown at 200 up"],
   ["ogee", { shape: "ogee", low: 140, high: 200, rising: "left", radius: null }, "its top is an ogee from 140 to 200 up, rising to the left, its arcs level at both ends."],
   ["ogee of a radius", { shape: "ogee", low: 140, high: 200, rising: "left", radius: 45 }, "its arcs of radius 45."],
