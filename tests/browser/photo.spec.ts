@@ -102,7 +102,7 @@ test("four corners are marked, the picture lies under the pattern, and pressed c
   await expect(part(page)).toContainText("Taken back: Station 8.");
 });
 
-test("the picture shows the drawing where it is: its bend, tilt and turn are taken out with six points", async ({ page, context }) => {
+test("the picture shows the drawing where it is: its bend, tilt and turn are taken out with seven points", async ({ page, context }) => {
   const file = await photograph(await context.newPage(), { ...camera, k1: -0.06 }, drawn, "image/png");
   await page.goto("/#check");
   await choose(page, "drawing.png", "image/png", file);
@@ -113,13 +113,15 @@ test("the picture shows the drawing where it is: its bend, tilt and turn are tak
     await field(page, `${name}, pixels from the top`).fill(y.toFixed(1));
   };
   for (const [i, name] of names.entries()) await type(name, corners[i]!);
-  for (const [i, k] of [4, 8, 12].entries()) {
-    const name = `Point ${5 + i}`;
-    await panel(page).getByRole("button", { name: "Add a point" }).click();
-    await type(name, at(k, i === 1 ? high : 0));
-    await field(page, `${name}, across on the paper`).fill(at(k, 0).x.toFixed(3));
-    await field(page, `${name}, up on the paper`).fill(i === 1 ? "220" : "0");
-  }
+  const add = panel(page).getByRole("button", { name: "Add a point" });
+  await add.click();
+  await type("Half way along", at(8, 0));
+  await add.click();
+  await type("Above half way", at(8, high));
+  await add.click();
+  await type("Point 7", at(4, 0));
+  await field(page, "Point 7, across on the paper").fill(at(4, 0).x.toFixed(3));
+  await field(page, "Point 7, up on the paper").fill("0");
   await expect(panel(page)).toContainText("The bend of the lens is taken out.");
   await expect(panel(page)).toContainText(/The points agree within 0(\.1)? mm/);
   await lay(page);
@@ -147,14 +149,15 @@ test("the picture shows the drawing where it is: its bend, tilt and turn are tak
 });
 
 test("the sheet of paper measures the stretch-out too, and the curve can be traced", async ({ page, context }) => {
-  const file = await photograph(await context.newPage(), camera, drawn, "image/webp");
+  const small: Pinhole = { ...camera, width: 2000, height: 1500, focal: 1450 };
+  const file = await photograph(await context.newPage(), small, drawn, "image/webp");
   await page.goto("/#check");
   await field(page, "Station 2").fill("150");
   await choose(page, "drawing.webp", "image/webp", file);
   await panel(page).getByLabel("Measured by").selectOption({ label: "the sheet of paper" });
   const { left, bottom, width, height } = sheet;
   const marks = [{ x: left, y: bottom }, { x: left + width, y: bottom }, { x: left + width, y: bottom + height }, { x: left, y: bottom + height }, at(0, 0), at(16, 0)];
-  for (const mark of marks) await press(page, await over(page, ".photo-svg", photographed(camera, mark)));
+  for (const mark of marks) await press(page, await over(page, ".photo-svg", photographed(small, mark)));
   await panel(page).getByRole("button", { name: "Take it as the stretch-out" }).click();
   await lay(page);
   const measured = Number(await field(page, "Stretch-out").inputValue());
@@ -258,6 +261,23 @@ test("points that fix nothing are refused in words", async ({ page, context }) =
   await expect(lies).toBeDisabled();
   await put([{ x: 100, y: 2000 }, { x: 2000, y: 2000 }, { x: 2100, y: 500 }, { x: 100, y: 400 }]);
   await expect(lies).toBeEnabled();
+});
+
+test("a picture dropped on the page is opened to be checked; a damaged one leaves the job as it is", async ({ page, context }) => {
+  const file = await photograph(await context.newPage(), { ...camera, width: 1000, height: 750, focal: 725 }, drawn);
+  await page.goto("/");
+  const drop = (base64: string, name: string) => page.evaluate(({ base64, name }) => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))], name, { type: "image/jpeg" }));
+    document.body.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+  }, { base64, name });
+  await drop(file.toString("base64"), "drawing.jpg");
+  await expect(panel(page).locator(".photo-svg image")).toBeVisible();
+  await panel(page).getByRole("button", { name: "Close", exact: true }).click();
+  await drop(file.subarray(0, 300).toString("base64"), "broken.jpg");
+  await expect(part(page).getByRole("alert")).toContainText("“broken.jpg” was not opened.");
+  await expect(part(page)).toContainText("drawing.jpg");
+  await expect(page.getByRole("textbox", { name: "Title of the job" })).toHaveValue("Vent through the lean-to roof");
 });
 
 test("files that are no pictures, damaged, empty or over 40 megapixels are refused, and what was typed stays", async ({ page }) => {

@@ -8,8 +8,13 @@ import { words } from "../words/interface";
 /** UTF-8 takes at most four bytes a character: a file over this cannot be within the limit on characters. */
 const largestFile = LIMITS.file.max * 4;
 
-/** Opens a job file; a file that is none is said, and the job on the board stays. */
+/** Opens a job file, or the photograph of a drawing to be checked; a file that is neither is said, and the job on the board stays. */
 export async function openFile(file: File): Promise<void> {
+  if (file.type.startsWith("image/")) {
+    window.location.hash = "check";
+    const { openToMark } = await import("../photo/openToMark");
+    return openToMark(file);
+  }
   const fault = await faultOf(file);
   if (fault) say({ kind: "file", name: file.name, fault });
 }

@@ -1,9 +1,7 @@
 import { useRef } from "react";
-import { openPanel } from "../screen/panel";
 import { photoWords } from "../words/photo";
-import { takeUpPicture } from "./laid";
-import { openPhoto, usePhoto } from "./photo";
-import { readingAfresh, useReadingOff } from "./readingOff";
+import { openToMark } from "./openToMark";
+import { usePhoto } from "./photo";
 
 /** The verb that opens a photograph, and what is said when it cannot be. */
 export function OpenPicture() {
@@ -27,18 +25,11 @@ export function OpenPicture() {
           const [chosen] = event.target.files ?? [];
           // Cleared, so that the same file can be chosen again.
           event.target.value = "";
-          if (chosen) void open(chosen);
+          if (chosen) void openToMark(chosen);
         }}
       />
       {opening !== null && <p className="found" role="status">{photoWords.opening(opening)}</p>}
       {fault && <p className="fault" role="alert">{photoWords.notOpened(fault.name)} {photoWords.fault(fault.fault)}</p>}
     </>
   );
-}
-
-async function open(file: File): Promise<void> {
-  if (!(await openPhoto(file))) return;
-  takeUpPicture();
-  useReadingOff.setState(readingAfresh);
-  openPanel("photo");
 }

@@ -3,7 +3,7 @@ import { TextField } from "../check/TextField";
 import { useFormat } from "../quantity/useFormat";
 import { photoWords } from "../words/photo";
 import type { Marked } from "./markedDrawing";
-import { addPoint, placeable, placePoint, removePoint, takePoint, typePoint, usePhoto } from "./photo";
+import { addPoint, isAdded, placeable, placePoint, removePoint, takePoint, typePoint, usePhoto } from "./photo";
 import { PixelField } from "./PixelField";
 import { pointName } from "./pointName";
 
@@ -52,7 +52,7 @@ export function PointsTable({ marked: { corners, faults, found } }: { marked: Ma
                 )) : <td colSpan={2} />}
                 <td className="off">
                   {residual !== undefined && format.length(residual)}
-                  {((point?.corner === null && photo.inHand === id) || (place && residual === undefined && photo.inHand === id)) && (
+                  {((point && isAdded(point) && photo.inHand === id) || (place && residual === undefined && photo.inHand === id)) && (
                     <button type="button" className="verb" aria-label={photoWords.removeOf(name)} onClick={() => removePoint(id)}>{photoWords.remove}</button>
                   )}
                 </td>

@@ -6,7 +6,7 @@ import { placeable, type Photo } from "./photo";
 // What the marks say: where the drawing lies in the picture, or what is still wanting.
 
 export interface Marked {
-  /** Corners of the four known corners on the paper (mm), for the fields left empty; null where there are none. */
+  /** Places of the known points on the paper (mm), for the fields left empty; null where there are none. */
   readonly corners: readonly Vec2[] | null;
   /** Faults of typed places by "id x" and "id y". */
   readonly faults: Readonly<Record<string, Fault>>;
@@ -46,7 +46,7 @@ export function drawnCorners({ width, height }: DrawnSize): Vec2[] {
 /** What the marks of a photo say about a drawing of this size. */
 export function markedDrawing(photo: Photo, units: Job["units"], size: DrawnSize): Marked {
   const { by, points, places, picture } = photo;
-  const corners = by === "rectangle" ? drawnCorners(size) : by === "sheet" ? sheetCorners(photo) : null;
+  const corners = by === "rectangle" ? [...drawnCorners(size), { x: size.width / 2, y: 0 }, { x: size.width / 2, y: size.height }] : by === "sheet" ? sheetCorners(photo) : null;
   const faults: Record<string, Fault> = {};
   const coordinate = (id: string, axis: "x" | "y", text: string, otherwise: number | undefined): number => {
     if (text.trim() === "") return otherwise ?? NaN;

@@ -17,10 +17,13 @@ export interface Picture {
 /** By what the picture is measured: the rectangle of the stretch-out, the sheet of paper, points of one's own. */
 export type KnownBy = "rectangle" | "sheet" | "own";
 
-/** A known point: one of the four corners, or one of one's own; its place on the paper as typed, empty: that of its corner. */
+/**
+ * A known point: one of the four corners, one half way along the lower or the upper side of the rectangle (4, 5), or one of one's own;
+ * its place on the paper as typed, empty: where it should be.
+ */
 export interface KnownPoint {
   readonly id: string;
-  readonly corner: 0 | 1 | 2 | 3 | null;
+  readonly corner: 0 | 1 | 2 | 3 | 4 | 5 | null;
   readonly x: string;
   readonly y: string;
 }
@@ -95,21 +98,28 @@ export function takePoint(id: string | null): void {
   usePhoto.setState({ inHand: id });
 }
 
-/** One more point of one's own, in hand. */
+/** One more point, in hand: of the rectangle one half way along its sides while there is one, else one of one's own. */
 export function addPoint(): void {
-  usePhoto.setState(({ points }) => {
+  usePhoto.setState(({ by, points }) => {
+    const half = by === "rectangle" ? ([4, 5] as const).find((corner) => points.every((point) => point.corner !== corner)) : undefined;
+    if (half !== undefined) return { points: [...points, { id: `corner-${half}`, corner: half, x: "", y: "" }], inHand: `corner-${half}` };
     const id = `own-${1 + Math.max(0, ...points.map((point) => Number(/^own-(\d+)$/.exec(point.id)?.[1] ?? 0)))}`;
     return { points: [...points, { id, corner: null, x: "", y: "" }], inHand: id };
   });
 }
 
-/** Takes away a point of one's own, or the mark of a corner or an end. */
+/** Takes away a point that was added, or the mark of a corner or an end. */
 export function removePoint(id: string): void {
   usePhoto.setState(({ points, places }) => {
     const { [id]: _, ...others } = places;
-    const own = points.some((point) => point.id === id && point.corner === null);
+    const own = points.some((point) => point.id === id && isAdded(point));
     return { points: own ? points.filter((point) => point.id !== id) : points, places: others, inHand: own ? null : id, last: null };
   });
+}
+
+/** Whether a point is there because it was asked for. */
+export function isAdded({ corner }: KnownPoint): boolean {
+  return corner === null || corner > 3;
 }
 
 /** What is typed for the place of a point on the paper. */
