@@ -54,12 +54,16 @@ async function over(page: Page, svg: string, { x, y }: Vec2): Promise<Vec2> {
   }, { x, y });
 }
 
-/** Where on the screen a point of the drawing lies, by the outline of the true pattern. */
-async function onBoard(page: Page, { x, y }: Vec2): Promise<Vec2> {
-  return page.locator(".photo-layer > g").evaluate((part, point) => {
-    const place = new DOMPoint(point.x, point.y).matrixTransform((part as unknown as SVGGraphicsElement).getScreenCTM()!);
-    return { x: place.x, y: place.y };
-  }, { x, y });
+/** Where on the screen points of the drawing lie, by how its picture is laid there. */
+async function allOnBoard(page: Page, points: readonly Vec2[]): Promise<Vec2[]> {
+  return page.locator(".photo-layer > g").evaluate((part, points) => {
+    const matrix = (part as unknown as SVGGraphicsElement).getScreenCTM()!;
+    return points.map(({ x, y }) => new DOMPoint(x, y).matrixTransform(matrix)).map(({ x, y }) => ({ x, y }));
+  }, points);
+}
+
+async function onBoard(page: Page, point: Vec2): Promise<Vec2> {
+  return (await allOnBoard(page, [point]))[0]!;
 }
 
 async function press(page: Page, { x, y }: Vec2): Promise<void> {
@@ -76,7 +80,7 @@ async function lay(page: Page): Promise<void> {
 }
 
 test("four corners are marked, the picture lies under the pattern, and pressed crossings become readings with their verdict", async ({ page, context }) => {
-  const file = await photograph(await context.newPage(), camera, drawn);
+  const file = await photograph(context, camera, drawn);
   await page.goto("/#check");
   await choose(page, "drawing.jpg", "image/jpeg", file);
   await expect(panel(page)).toContainText("Press in the picture: Stretch-out start.");
@@ -103,7 +107,7 @@ test("four corners are marked, the picture lies under the pattern, and pressed c
 });
 
 test("the picture shows the drawing where it is: its bend, tilt and turn are taken out with seven points", async ({ page, context }) => {
-  const file = await photograph(await context.newPage(), { ...camera, k1: -0.06 }, drawn, "image/png");
+  const file = await photograph(context, { ...camera, k1: -0.06 }, drawn, "image/png");
   await page.goto("/#check");
   await choose(page, "drawing.png", "image/png", file);
   const names = ["Stretch-out start", "Stretch-out end", "Above its end", "Above its start"];
@@ -150,7 +154,7 @@ test("the picture shows the drawing where it is: its bend, tilt and turn are tak
 
 test("the sheet of paper measures the stretch-out too, and the curve can be traced", async ({ page, context }) => {
   const small: Pinhole = { ...camera, width: 2000, height: 1500, focal: 1450 };
-  const file = await photograph(await context.newPage(), small, drawn, "image/webp");
+  const file = await photograph(context, small, drawn, "image/webp");
   await page.goto("/#check");
   await field(page, "Station 2").fill("150");
   await choose(page, "drawing.webp", "image/webp", file);
@@ -164,7 +168,7 @@ test("the sheet of paper measures the stretch-out too, and the curve can be trac
   expect(Math.abs(measured - girth)).toBeLessThan(1.2);
 
   await part(page).getByLabel("Read by").selectOption({ label: "tracing the curve" });
-  const path = await Promise.all(Array.from({ length: 65 }, (_, i) => onBoard(page, at(i / 4, ordinate(i / 4)))));
+  const path = await allOnBoard(page, Array.from({ length: 65 }, (_, i) => at(i / 4, ordinate(i / 4))));
   await page.mouse.move(path[0]!.x - 2, path[0]!.y);
   await page.mouse.down();
   for (const { x, y } of path) await page.mouse.move(x, y);
@@ -179,7 +183,7 @@ test("the sheet of paper measures the stretch-out too, and the curve can be trac
 });
 
 test("with the keys alone: points nudged, readings taken, what was typed replaced only when asked", async ({ page, context }) => {
-  const file = await photograph(await context.newPage(), camera, drawn);
+  const file = await photograph(context, camera, drawn);
   await page.goto("/#check");
   await field(page, "Station 1").fill("140");
   await choose(page, "drawing.jpg", "image/jpeg", file);
@@ -212,7 +216,7 @@ test("with the keys alone: points nudged, readings taken, what was typed replace
 
 test("with fingers on a phone: one carries a point under the magnifier, two look closer", async ({ browser, baseURL }) => {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
-  const file = await photograph(await context.newPage(), camera, drawn);
+  const file = await photograph(context, camera, drawn);
   const page = await context.newPage();
   await page.goto(`${baseURL}/#check`);
   await choose(page, "drawing.jpg", "image/jpeg", file);
@@ -242,7 +246,7 @@ test("with fingers on a phone: one carries a point under the magnifier, two look
 });
 
 test("points that fix nothing are refused in words", async ({ page, context }) => {
-  const file = await photograph(await context.newPage(), camera, drawn);
+  const file = await photograph(context, camera, drawn);
   await page.goto("/#check");
   await choose(page, "drawing.jpg", "image/jpeg", file);
   const put = async (places: readonly Vec2[]) => {
@@ -264,7 +268,7 @@ test("points that fix nothing are refused in words", async ({ page, context }) =
 });
 
 test("a picture dropped on the page is opened to be checked; a damaged one leaves the job as it is", async ({ page, context }) => {
-  const file = await photograph(await context.newPage(), { ...camera, width: 1000, height: 750, focal: 725 }, drawn);
+  const file = await photograph(context, { ...camera, width: 1000, height: 750, focal: 725 }, drawn);
   await page.goto("/");
   const drop = (base64: string, name: string) => page.evaluate(({ base64, name }) => {
     const dataTransfer = new DataTransfer();
@@ -306,7 +310,7 @@ test("files that are no pictures, damaged, empty or over 40 megapixels are refus
 
 test("40 megapixels are opened beside the page, upright and smaller, and the page draws on meanwhile", async ({ page, context }) => {
   const large: Pinhole = { ...camera, width: 7296, height: 5472, focal: 5300 };
-  const plain = await photograph(await context.newPage(), large, drawn);
+  const plain = await photograph(context, large, drawn);
   // As a camera held on its side writes it: the pixels lie, and a note says how to turn them (Exif 2.3, orientation 6, from memory).
   const exif = Buffer.from([0xff, 0xe1, 0, 34, ...Buffer.from("Exif\0\0MM"), 0, 42, 0, 0, 0, 8, 0, 1, 1, 0x12, 0, 3, 0, 0, 0, 1, 0, 6, 0, 0, 0, 0, 0, 0]);
   const file = Buffer.concat([plain.subarray(0, 2), exif, plain.subarray(2)]);

@@ -1,4 +1,4 @@
-import type { Page } from "@playwright/test";
+import type { BrowserContext } from "@playwright/test";
 import type { Vec2 } from "../../src/core/index";
 import { photographed, type Pinhole } from "../support/pinholeCamera";
 
@@ -16,12 +16,13 @@ export function straight(a: Vec2, b: Vec2): Vec2[] {
   return Array.from({ length: 41 }, (_, i) => ({ x: a.x + (i / 40) * (b.x - a.x), y: a.y + (i / 40) * (b.y - a.y) }));
 }
 
-/** The drawing as a picture file. */
-export async function photograph(page: Page, camera: Pinhole, { sheet, lines }: Drawn, type: "image/jpeg" | "image/png" | "image/webp" = "image/jpeg"): Promise<Buffer> {
+/** The drawing as a picture file. The page it is drawn in is closed again: one that lies behind another is drawn once a second. */
+export async function photograph(context: BrowserContext, camera: Pinhole, { sheet, lines }: Drawn, type: "image/jpeg" | "image/png" | "image/webp" = "image/jpeg"): Promise<Buffer> {
   const { left, bottom, width, height } = sheet;
   const corners = [{ x: left, y: bottom }, { x: left + width, y: bottom }, { x: left + width, y: bottom + height }, { x: left, y: bottom + height }];
   const edge = corners.flatMap((corner, i) => straight(corner, corners[(i + 1) % 4]!));
   const pixels = { edge: edge.map((point) => photographed(camera, point)), lines: lines.map(({ points, width: pen }) => ({ pen: (pen * camera.focal) / camera.distance, points: points.map((point) => photographed(camera, point)) })) };
+  const page = await context.newPage();
   const url = await page.evaluate(({ edge, lines, width, height, type }) => {
     const canvas = document.createElement("canvas");
     [canvas.width, canvas.height] = [width, height];
@@ -43,5 +44,6 @@ export async function photograph(page: Page, camera: Pinhole, { sheet, lines }: 
     }
     return canvas.toDataURL(type, 0.9);
   }, { ...pixels, width: camera.width, height: camera.height, type });
+  await page.close();
   return Buffer.from(url.slice(url.indexOf(",") + 1), "base64");
 }
