@@ -36,6 +36,17 @@ test("the wheel with Ctrl goes closer about the pointer", async ({ page }) => {
   expect(Math.hypot(after.x - before.x, after.y - before.y)).toBeLessThan(3);
 });
 
+test("the wheel alone goes closer only while the board has the focus", async ({ page }) => {
+  const paper = await boxOf(page, ".board-paper");
+  await page.mouse.move(paper.x + paper.width / 2, paper.y + paper.height / 2);
+  await page.mouse.wheel(0, -200);
+  await expect.poll(() => moved(page)).toBe("");
+  await expect(verbs(page, "Fit")).toBeDisabled();
+  await page.locator(".board").focus();
+  await page.mouse.wheel(0, -200);
+  await expect(verbs(page, "Fit")).toBeEnabled();
+});
+
 test("a drag on the paper moves it and takes no station; a click still does", async ({ page }) => {
   const before = await page.locator(drawing).getAttribute("viewBox");
   const paper = await boxOf(page, ".board-paper");
@@ -104,6 +115,10 @@ test("full screen shows the board alone with its readout, and is left again", as
   await page.keyboard.press("Home");
   await expect(page.locator(".board .readout")).toContainText("Station 0");
   await verbs(page, "Leave full screen").click();
+  await expect(page.locator(".board[data-full]")).toHaveCount(0);
+  await verbs(page, "Full screen").click();
+  await expect(page.locator(".board[data-full]")).toBeVisible();
+  await page.keyboard.press("Escape");
   await expect(page.locator(".board[data-full]")).toHaveCount(0);
 });
 
