@@ -3,6 +3,7 @@ import type { Piece } from "../../core/index";
 import { pictorial } from "../../drawing/pictorial";
 import { pictorialSheet } from "../../drawing/pictorialSheet";
 import { isometric, type Sight } from "../../drawing/pictorialSight";
+import { useNowAndThen } from "../board/useNowAndThen";
 import { useSize, type Size } from "../screen/useSize";
 import { selectJob, selectPiece, selectStation } from "../store/select";
 import { useApp } from "../store/store";
@@ -15,7 +16,7 @@ import { useRolling } from "./useRolling";
 
 /** The finished piece in a pictorial view, turned at will, and how the flat pattern becomes it; a moment behind the drawing. `px`: CSS pixels a sheet mm. */
 export function RollUp({ px }: { px: number }) {
-  const piece = useDeferredValue(useApp(selectPiece));
+  const piece = useDeferredValue(useNowAndThen(useApp(selectPiece)));
   return piece ? <RollUpOf piece={piece} px={px} /> : null;
 }
 
