@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useState, type MouseEvent } from "react";
 import { cutFileName } from "../files/cutFileName";
 import { cancelPdf, startPdf, usePdfJob } from "../print/pdfJob";
 import { useFormat } from "../quantity/useFormat";
@@ -21,8 +21,11 @@ export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barre
   const { what, tolerance } = choices;
   const ready = !barred && (shown ? shown.outcome.ok : what !== "dxf" || !toleranceProblem(tolerance));
 
-  const make = () => {
-    setSaid("");
+  const make = (event: MouseEvent<HTMLElement>) => {
+    // What was typed wrong is never passed over for the number that stood there before.
+    const wrong = wrongField(event.currentTarget.closest("dialog"));
+    setSaid(wrong ? outputWords.wrongField(wrong.getAttribute("aria-label") ?? "") : "");
+    if (wrong) return wrong.focus();
     const title = development.job.title || words.untitled;
     if (shown) {
       if (shown.outcome.ok) void startPdf(shown.outcome.pages, { title, fileName: documentName(title, shown) });
@@ -53,6 +56,10 @@ export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barre
       <span role="status">{state === "failed" ? outputWords.failed : said}</span>
     </p>
   );
+}
+
+function wrongField(panel: HTMLElement | null): HTMLElement | undefined {
+  return [...(panel?.querySelectorAll<HTMLElement>('[aria-invalid="true"]') ?? [])].find((field) => !field.closest("details:not([open])"));
 }
 
 function verbOf(what: Wanted): keyof typeof outputWords.save {

@@ -126,4 +126,5 @@ export const outputWords = {
   cancel: "Cancel",
   failed: "The file could not be made; nothing of the job is lost. Try again.",
   saved: (name: string) => `Saved: ${name}`,
+  wrongField: (label: string) => `Nothing was made: ${label} is not right yet.`,
 } as const;

@@ -4,6 +4,7 @@ import { afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { choose, useOutput } from "../../../src/app/output/choices";
 import { OutputPanel } from "../../../src/app/output/OutputPanel";
 import { usePrinters } from "../../../src/app/output/printers";
+import { usePdfJob } from "../../../src/app/print/pdfJob";
 import { replaceJob } from "../../../src/app/store/changes";
 import { useSettings } from "../../../src/app/store/settings";
 import type { FabricationChoices } from "../../../src/core/index";
@@ -75,6 +76,11 @@ test("text that is no measure stays at its field with the reason", async () => {
   expect(field("Overlap of the sheets").value).toBe("1o");
   expect(await screen.findByText(/^This unit is not known/, {}, patience)).toBeTruthy();
   expect(useOutput.getState().overlap).toBe(10);
+  // Nothing is printed with the number that stood there before.
+  fireEvent.click(verb());
+  expect(screen.getByText("Nothing was made: Overlap of the sheets is not right yet.")).toBeTruthy();
+  expect(document.activeElement).toBe(field("Overlap of the sheets"));
+  expect(usePdfJob.getState().state).toBe("idle");
 });
 
 test("an allowance that cannot be made keeps the template from being made, and says where", async () => {
