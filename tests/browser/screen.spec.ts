@@ -65,6 +65,22 @@ for (const [width, rows] of [[320, 2], [390, 2], [768, 2], [1024, 1], [1440, 1]]
   });
 }
 
+test("at 320 px no margin of any purpose is cut off at the side", async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 700 });
+  await page.goto("/");
+  const cutOff = () => page.locator(".description :is(p, label, input, select, button, textarea, td, th)").evaluateAll((all) =>
+    all.filter((one) => one.getBoundingClientRect().right > window.innerWidth + 1 && !one.closest(".unseen")).map((one) => one.getAttribute("aria-label") ?? one.textContent));
+  await page.getByRole("link", { name: "Check" }).click();
+  await expect(page.locator(".readings")).toBeVisible();
+  expect(await cutOff()).toEqual([]);
+  await page.getByRole("link", { name: "Teach" }).click();
+  for (const [part, there] of [["The construction", ".player"], ["Sheets", ".school-block"], ["Marks", ".teach .verb"], ["Own dimensions", ".teach fieldset"]] as const) {
+    await page.locator(".teach-parts").getByRole("button", { name: part }).click();
+    await expect(page.locator(there).first()).toBeVisible();
+    expect(await cutOff(), part).toEqual([]);
+  }
+});
+
 test("on a phone the rod stays under the thumb while the description is read", async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await page.goto("/");
