@@ -50,8 +50,7 @@ function Pieces({ students, found, open }: { students: readonly Student[]; found
         <thead>
           <tr>
             <th scope="col">{said.table.number}</th>
-            {named && <th scope="col">{said.table.name}</th>}
-            <th scope="col">{said.table.code}</th>
+            <th scope="col">{named ? said.table.who : said.table.code}</th>
             <th><span className="told" aria-live="polite">{told}</span></th>
           </tr>
         </thead>
@@ -62,8 +61,10 @@ function Pieces({ students, found, open }: { students: readonly Student[]; found
             return variant && (
               <tr key={i}>
                 <td>{i + 1}</td>
-                {named && <td className="who">{name}</td>}
-                <td className="code">{variant.code}</td>
+                <td className="piece">
+                  {named && <span className="who">{name}</span>}
+                  <span className="code">{variant.code}</span>
+                </td>
                 <td>
                   <button type="button" className="verb" aria-label={said.openOf(who)} onClick={() => open(variant.code)}>{said.table.open}</button>
                   <button type="button" className="verb" aria-label={said.linkOf(who)} onClick={() => copy(variant)}>{said.table.link}</button>

@@ -1,5 +1,5 @@
 import type { Constraint, RangeFault } from "../../core/index";
-import { capital, type TradeWords } from "../../drawing/tradeWords";
+import type { TradeWords } from "../../drawing/tradeWords";
 import type { CodeFault } from "../class/openVariant";
 import type { TableFault } from "../class/readTable";
 
@@ -17,8 +17,6 @@ export const classWords = {
   toOf: (what: string) => `${what}, to`,
   stepOf: (what: string) => `${what}, step`,
   differs: (what: string, clause: string) => `${clause}: ${what}`,
-  values: (count: number) => (count === 1 ? "one value" : `${count} values`),
-  now: (figure: string) => `now ${figure}`,
   changed: "What differs",
 
   seams: "Seam at",
@@ -105,7 +103,7 @@ export const classWords = {
     "not-a-code": "This is no code: it looks like 5KQ2M-3F.", mistyped: "A letter of this code is wrong: look at the sheet again.",
     "another-exercise": "This code is of another exercise, or this one has been changed since the sheets were made.", "no-such-variant": "No sheet of this exercise has this code.",
   } satisfies Record<CodeFault, string>,
-  table: { caption: "Who has which piece", number: "No.", name: "Name", group: "Class", code: "Code", open: "Open", link: "Copy link" },
+  table: { caption: "Who has which piece", number: "No.", who: "Name and code", code: "Code", open: "Open", link: "Copy link" },
   openOf: (who: string) => `Open the piece of ${who}`,
   linkOf: (who: string) => `Copy link to the piece of ${who}`,
   linkCopied: "Link copied",
@@ -117,7 +115,6 @@ export const classWords = {
     top: (label: string) => `${label} mm`, end: (label: string, end: "bottom" | "top") => `${label} ${end} mm`, opening: (label: string, nth: number, end: "from" | "to") => `${label} opening${nth > 1 ? ` ${nth}` : ""} ${end} mm`,
     dimension: (clause: string, label: string, unit: string) => `${clause}, ${label.toLowerCase()}${unit}`,
   },
-  heading: ({ pattern }: TradeWords) => capital(pattern),
 } as const;
 
 /** The first of many. */
