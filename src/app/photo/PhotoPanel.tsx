@@ -34,7 +34,7 @@ function Marking({ check, picture }: { check: Check; picture: Picture }) {
         <PictureView picture={picture} found={marked.found} size={marked.size} />
       </div>
       <div className="photo-known">
-        <div className="settings">
+        <div className="photo-by">
           <SettingField label={photoWords.by} value={by} options={photoWords.bys(trade)} choose={(value) => measureBy(value as KnownBy)} />
           {by === "sheet" && <SettingField label={photoWords.sheet} value={sheet} options={Object.fromEntries(PAPER_NAMES.map((name) => [name, name]))} choose={(value) => usePhoto.setState({ sheet: PAPER_NAMES.find((name) => name === value) ?? "A3" })} />}
         </div>
