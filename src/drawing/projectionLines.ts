@@ -76,7 +76,9 @@ function trueLength(board: Board, station: RuledElement, kept: readonly { from: 
   if (!longest || longest.to - longest.from < POINT) return [];
   const middle = onSheet(place, { x: station.girth, y: (longest.from + longest.to) / 2 });
   const upright = place.turn === 0;
-  const at = upright ? { x: middle.x - gap, y: middle.y } : { x: middle.x, y: middle.y + gap };
+  // Beside the first edge of the seam stands the word for it, so there the figure stands inside.
+  const beside = station.girth * place.scale < lettering + 2 * gap ? -gap - lettering : gap;
+  const at = upright ? { x: middle.x - beside, y: middle.y } : { x: middle.x, y: middle.y + beside };
   return [...kept.map(line), {
     kind: "text", pen: "true length", text: figures.length(station.length), height: lettering, align: "middle", turn: upright ? Math.PI / 2 : 0, clear: true, at, ref,
   }];

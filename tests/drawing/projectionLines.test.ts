@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { board } from "../../src/drawing/board";
+import { boundsOfItem } from "../../src/drawing/bounds";
+import { boxesOverlap } from "../../src/drawing/box";
 import type { Item, PathItem } from "../../src/drawing/display";
 import { onSheet } from "../../src/drawing/place";
 import { projectionLines } from "../../src/drawing/projectionLines";
@@ -30,6 +32,19 @@ describe("projectionLines", () => {
     const items = projectionLines(drawn, development, 3);
     expect(paths(items, "true length")).toHaveLength(1);
     expect(items.filter(({ kind }) => kind === "text").map((item) => (item.kind === "text" ? item.text : ""))).toEqual(["150"]);
+  });
+
+  it("writes no length over the word for the seam, upright and lying", () => {
+    for (const attitude of ["upright", "lying"] as const) {
+      const sloped = developed(pipeJob({ diameter: 90, length: 200, attitude, cuts: [planeCut({ angle: 30, direction: 180, height: 150 })] }));
+      const sheet = board(sloped, { width: 400, height: 300 });
+      const words = sheet.blocks.pattern.items.filter((item) => item.kind === "text" && item.text === "seam").map(boundsOfItem);
+      expect(words).toHaveLength(2);
+      for (const index of [0, 1, sloped.pieces[0]!.stations.length - 1]) {
+        const [figure] = projectionLines(sheet, sloped, index).filter(({ kind }) => kind === "text");
+        for (const word of words) expect(boxesOverlap(word, boundsOfItem(figure!)), `${attitude} ${index}`).toBe(false);
+      }
+    }
   });
 
   it("gives an element that is kept in a point only no length", () => {
