@@ -72,8 +72,7 @@ test("a number is stepped by dragging it sideways", async ({ page }) => {
   const box = await field.boundingBox();
   if (!box) throw new Error("no field");
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  // What a hand needs has been fetched when this is there.
-  await expect(page.getByRole("button", { name: "Copy table" })).toBeVisible();
+  await dragsFetched(page);
   await page.mouse.down();
   await page.mouse.move(box.x + box.width / 2 + 27, box.y + box.height / 2, { steps: 9 });
   await page.mouse.up();
@@ -86,7 +85,7 @@ test("dragged beyond what can be made a number says why, and then stays at the l
   if (!box) throw new Error("no field");
   const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   await page.mouse.move(at.x, at.y);
-  await expect(page.getByRole("button", { name: "Copy table" })).toBeVisible();
+  await dragsFetched(page);
   await page.mouse.down();
   await page.mouse.move(at.x + 150, at.y, { steps: 30 });
   await page.mouse.move(at.x + 600, at.y, { steps: 3 });
@@ -106,9 +105,8 @@ test("Escape gives a sideways drag up: the number, the drawing and undo are as b
   const box = await field.boundingBox();
   if (!box) throw new Error("no field");
   const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  // What a hand needs has been fetched when this is there.
   await page.mouse.move(at.x, at.y);
-  await expect(page.getByRole("button", { name: "Copy table" })).toBeVisible();
+  await dragsFetched(page);
   await page.mouse.down();
   await page.mouse.move(at.x + 40, at.y, { steps: 5 });
   await expect(field).toHaveValue("43");
@@ -120,6 +118,12 @@ test("Escape gives a sideways drag up: the number, the drawing and undo are as b
   await expect(page.locator(".drawing .letters").filter({ hasText: /^35°$/ })).toHaveCount(1);
   await expect(page.getByRole("button", { name: "Undo", exact: true })).toHaveAttribute("aria-disabled", "true");
 });
+
+/** Waits until what follows a sideways drag has come, fetched at the first touch. */
+async function dragsFetched(page: Page): Promise<void> {
+  await page.waitForFunction(() => performance.getEntriesByType("resource").some(({ name }) => /\/editing-[^/]*\.js$/.test(name)));
+  await expect(page.getByRole("button", { name: "Copy table" })).toBeVisible();
+}
 
 /** Moves the pointer to the middle of the pattern's line of this station. */
 async function pointAtColumnOf(page: Page, label: string): Promise<void> {

@@ -48,6 +48,13 @@ test("the printed text is the same sentences with their numbers frozen", async (
   await angle.fill("180-2*70");
   await angle.press("Enter");
   await expect(angle).toHaveValue("40");
+  // A thickness and an offset of nothing go unsaid on paper.
+  for (const [name, value] of [["Sheet thickness", "1"], ["Sideways, right positive", "5"]] as const) {
+    const field = page.getByRole("textbox", { name });
+    await field.fill(value);
+    await field.press("Enter");
+    await expect(field).toHaveValue(value);
+  }
   await verb(page, 1, "Copy");
   await verb(page, 1, "Switch off");
   const read = await page.locator("#description li.clause:not([data-off])").evaluateAll((all) =>

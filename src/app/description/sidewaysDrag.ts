@@ -25,6 +25,7 @@ export function followSideways(press: PointerEvent, field: HTMLInputElement, { b
     if (from !== null) how(gesture);
   };
   const onMove = ({ clientX, buttons, pointerId }: PointerEvent) => {
+    if (pointerId !== press.pointerId) return;
     if ((buttons & 1) === 0) return finish(done);
     const way = clientX - press.clientX;
     if (from === null) {
@@ -42,9 +43,10 @@ export function followSideways(press: PointerEvent, field: HTMLInputElement, { b
   };
 
   const { signal } = ending;
-  field.addEventListener("pointermove", onMove, { signal });
-  field.addEventListener("pointerup", () => finish(done), { signal });
-  field.addEventListener("pointercancel", () => finish(giveUp), { signal });
+  // On the window: by the time this has been fetched the pointer may have left the field.
+  window.addEventListener("pointermove", onMove, { signal });
+  window.addEventListener("pointerup", ({ pointerId }) => pointerId === press.pointerId && finish(done), { signal });
+  window.addEventListener("pointercancel", ({ pointerId }) => pointerId === press.pointerId && finish(giveUp), { signal });
   // The browser's own dragging of selected text would end ours.
   field.addEventListener("dragstart", (event) => event.preventDefault(), { signal });
   window.addEventListener("keydown", onKey, { signal, capture: true });

@@ -90,7 +90,12 @@ async function open(page: Page, address: string): Promise<void> {
 /** Puts away what lies over the page, and leaves the field in hand. */
 async function toRest(page: Page): Promise<void> {
   await page.setViewportSize({ width: 1440, height: 900 });
-  for (let i = 0; i < 4; i++) await page.keyboard.press("Escape");
+  // A panel asked for in the last step may still be on its way.
+  for (let quiet = 0; quiet < 3; ) {
+    quiet = (await page.locator("dialog[open]").count()) > 0 ? 0 : quiet + 1;
+    for (let i = 0; i < 4; i++) await page.keyboard.press("Escape");
+    await page.waitForTimeout(250);
+  }
   await page.evaluate(async () => {
     if (document.fullscreenElement) await document.exitFullscreen();
     if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
