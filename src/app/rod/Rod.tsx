@@ -1,4 +1,4 @@
-import { useMemo, useRef } from "react";
+import { useDeferredValue, useMemo, useRef } from "react";
 import { useFormat } from "../quantity/useFormat";
 import { afterTouch } from "../screen/later";
 import { useSize } from "../screen/useSize";
@@ -31,6 +31,8 @@ function RodOf({ piece }: { piece: NonNullable<ReturnType<typeof selectPiece>> }
   const rows = useMemo(() => rodRows(piece, format), [piece, format]);
   const longest = useMemo(() => Math.max(...rows.flatMap((row) => row.cells.map((cell) => cell.length))), [rows]);
   const layout = useMemo(() => rodLayout(piece, width, longest), [piece, width, longest]);
+  // While a hand drags, the board and the rod keep its pace; the table follows in the time they leave.
+  const table = useDeferredValue(useMemo(() => ({ piece, rows, layout }), [piece, rows, layout]));
   const station = useApp(selectStation);
   const girth = useGirthInHand();
   return (
@@ -45,7 +47,7 @@ function RodOf({ piece }: { piece: NonNullable<ReturnType<typeof selectPiece>> }
       <div className="table-verbs">
         <TableVerbs piece={piece} rows={rows} />
       </div>
-      <StationTable piece={piece} rows={rows} layout={layout} />
+      <StationTable {...table} />
     </section>
   );
 }
