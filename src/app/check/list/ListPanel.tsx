@@ -3,16 +3,19 @@ import { saveText } from "../../files/saveText";
 import { fileName } from "../../files/fileName";
 import { useFormat } from "../../quantity/useFormat";
 import { Panel } from "../../screen/Panel";
+import { selectJob } from "../../store/select";
 import { useSettings } from "../../store/settings";
+import { useApp } from "../../store/store";
 import { words } from "../../words/interface";
 import { listWords as said } from "../../words/markingList";
-import { studentKey, useSheets } from "../sheets";
+import { pieceKey, studentKey, useSheets } from "../sheets";
 import { AddStudent } from "./AddStudent";
 import { BeginList } from "./BeginList";
 import { ListTable } from "./ListTable";
 import { listCsv } from "./listCsv";
 import { endList, useMarkingList } from "./markingList";
 import { OpenListVerb } from "./OpenListVerb";
+import { leaveStudent } from "./takeStudent";
 import { useResults } from "./useResults";
 import "../../theme/markingList.css";
 
@@ -54,8 +57,13 @@ function SaveVerb({ title, ready, results }: { title: string; ready: boolean; re
 /** Asks once more, since names and order are gone afterwards. */
 function EndVerb() {
   const [asked, setAsked] = useState(false);
+  const end = async () => {
+    // A student's piece does not stay behind as the work.
+    if (useSheets.getState().student?.piece === pieceKey(selectJob(useApp.getState()))) await leaveStudent();
+    endList();
+  };
   return (
-    <button type="button" className="verb" onClick={() => (asked ? endList() : setAsked(true))} onBlur={() => setAsked(false)}>
+    <button type="button" className="verb" onClick={() => (asked ? void end() : setAsked(true))} onBlur={() => setAsked(false)}>
       {asked ? said.endSure : said.end}
     </button>
   );

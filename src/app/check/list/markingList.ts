@@ -1,5 +1,5 @@
 import { create } from "zustand";
-import { readJobText, writeJobText, type Job } from "../../../core/index";
+import { exerciseOf, readJobText, variantOfCode, writeJobText, type Job } from "../../../core/index";
 import { useApp } from "../../store/store";
 import { holdStudent, pieceKey, useSheets } from "../sheets";
 
@@ -28,9 +28,17 @@ export const MOST_STUDENTS = 1000;
 
 export const useMarkingList = create<MarkingList>()(() => ({ ...kept(), keeps: true }));
 
-/** Puts rows into the list, which begins with the job given when there is none. */
-export function putRows(rows: readonly ListRow[], begunWith: Job): void {
-  keep({ exercise: useMarkingList.getState().exercise ?? begunWith, rows });
+/** Puts rows into the list, which begins with the job on the board when there is none, or when the codes are of that job. */
+export function putRows(rows: readonly ListRow[], onBoard: Job): void {
+  const { exercise } = useMarkingList.getState();
+  keep({ exercise: exercise && !isOfCodes(onBoard, exercise, rows) ? exercise : onBoard, rows });
+}
+
+/** Whether the codes are of the job on the board and none is of the exercise. */
+function isOfCodes(onBoard: Job, exercise: Job, rows: readonly ListRow[]): boolean {
+  const codes = rows.map(({ code }) => code).filter((code) => code !== "");
+  const knows = (job: Job) => codes.some((code) => variantOfCode(exerciseOf(job), code).ok);
+  return codes.length > 0 && !knows(exercise) && knows(onBoard);
 }
 
 /** Takes a student out; what was read of their drawing stays kept. */
@@ -83,4 +91,11 @@ useApp.subscribe(({ development: { job } }, before) => {
   const { exercise, rows } = useMarkingList.getState();
   if (job === before.development.job || !exercise || student?.piece !== pieceKey(job) || job.marking === exercise.marking) return;
   keep({ exercise: { ...exercise, marking: job.marking }, rows });
+});
+
+// A list whose codes are of another exercise takes that exercise when it comes to the board.
+useApp.subscribe(({ development: { job } }, before) => {
+  const { exercise, rows } = useMarkingList.getState();
+  if (job.exercise === before.development.job.exercise || !exercise || !isOfCodes(job, exercise, rows)) return;
+  keep({ exercise: job, rows });
 });

@@ -13,6 +13,7 @@ import { saveText } from "../../../../src/app/files/saveText";
 import { change, replaceJob } from "../../../../src/app/store/changes";
 import { useSettings } from "../../../../src/app/store/settings";
 import { useApp } from "../../../../src/app/store/store";
+import { listWords } from "../../../../src/app/words/markingList";
 import { exerciseOf, variants } from "../../../../src/core/index";
 import { pipeWith, slant } from "../../pipe";
 
@@ -105,4 +106,27 @@ test("students are added by name and taken out again; the list is kept", async (
   await userEvent.click(screen.getByRole("button", { name: "Remove Ada" }));
   expect(useMarkingList.getState().rows.map(({ name }) => name)).toEqual(["Ben"]);
   expect(useApp.getState().development.job).toEqual(exercise);
+});
+
+test("ending the list with a student's piece on the board returns to the exercise first", async () => {
+  const found = variants(exerciseOf(exercise), 1);
+  await openList(file(`Name,Code\nAda,${found.ok ? found.variants[0]!.code : ""}`));
+  await takeStudent(row("Ada"));
+  expect(useApp.getState().development.job.exercise.ranges).toHaveLength(0);
+  render(<ListPanel />);
+  await userEvent.click(screen.getByRole("button", { name: listWords.end }));
+  await userEvent.click(screen.getByRole("button", { name: listWords.endSure }));
+  await waitFor(() => expect(useMarkingList.getState().rows).toHaveLength(0));
+  expect(useApp.getState().development.job.exercise.ranges).toHaveLength(1);
+});
+
+test("a list opened beside another piece takes its exercise when that comes to the board", async () => {
+  const found = variants(exerciseOf(exercise), 1);
+  const text = `Name,Code\nAda,${found.ok ? found.variants[0]!.code : ""}`;
+  replaceJob(job);
+  await openList(file(text));
+  expect(await takeStudent(row("Ada"))).toBe(false);
+  replaceJob(exercise);
+  expect(useMarkingList.getState().exercise).toEqual(useApp.getState().development.job);
+  expect(await takeStudent(row("Ada"))).toBe(true);
 });
