@@ -18,6 +18,12 @@ describe("a list", () => {
     expect(names()).toEqual(["Ada Winter", "Bo Sommer", "Cy Herbst"]);
   });
 
+  test("of one name a line stays that when a few names hold a comma", async () => {
+    const lines = ["Ada Winter", "Müller, Zoë", "Bo Sommer", "Cy Herbst", "Di Lenz", "Ed Mai", "Fi Juni"];
+    await takeListText(lines.join("\n"));
+    expect(names()).toEqual(lines);
+  });
+
   test("with headings is read by them, whatever separates its columns", async () => {
     for (const sign of [",", ";", "\t"]) {
       await takeListText(["No,Surname,First name,Class", "1,Winter,Ada,3b", "2,Sommer,Bo,3c"].join("\n").replaceAll(",", sign));
