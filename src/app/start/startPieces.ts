@@ -23,10 +23,11 @@ const quarterInch = 25.4 / 4;
 export function begun(job: Job, piece: StartPiece): Job {
   const step = job.units === "inch" ? quarterInch : 1;
   const whole = (value: number) => Number((Math.max(1, Math.round(value / step)) * step).toPrecision(12));
-  return { ...job, part: { ...job.part, cuts: cutsOf(piece, job.part.diameter, job.part.length, whole) } };
+  const wholeUp = (value: number) => Number((Math.ceil(value / step - 1e-9) * step).toPrecision(12));
+  return { ...job, part: { ...job.part, cuts: cutsOf(piece, job.part.diameter, job.part.length, whole, wholeUp) } };
 }
 
-function cutsOf(piece: StartPiece, diameter: number, length: number, whole: (value: number) => number): Cut[] {
+function cutsOf(piece: StartPiece, diameter: number, length: number, whole: (value: number) => number, wholeUp: (value: number) => number): Cut[] {
   const plane = { on: true, kind: "plane" } as const;
   const shaped = { on: true, kind: "shaped", end: "bottom", direction: 0 } as const;
   switch (piece) {
@@ -36,9 +37,11 @@ function cutsOf(piece: StartPiece, diameter: number, length: number, whole: (val
       return [{ ...plane, id: "roof", end: "bottom", angle: 30, direction: 180, at: "low", height: 0 }];
     case "branch":
       return [{ id: "branch", on: true, kind: "opening", outline: { shape: "round", diameter: whole(diameter * 0.45) }, direction: 270, height: whole(length * 0.4), offset: 0, through: "near" }];
-    case "saddle":
-      // A pipe half as wide again: it leaves 0.19 of the diameter standing at the sides.
-      return [{ ...shaped, id: "saddle", profile: { shape: "hollow", radius: whole(diameter * 0.75), centre: 0, height: whole(diameter * 0.19) } }];
+    case "saddle": {
+      // On a pipe half as wide again; the whole depth of the hollow, so that no flat is left at the sides.
+      const radius = whole(diameter * 0.75);
+      return [{ ...shaped, id: "saddle", profile: { shape: "hollow", radius, centre: 0, height: wholeUp(radius - Math.sqrt(radius ** 2 - diameter ** 2 / 4)) } }];
+    }
     case "mitres": {
       const rise = whole((diameter / 2) * Math.tan(Math.PI / 8));
       return [

@@ -23,13 +23,13 @@ const FIGURES = 2.5;
 const AIR = 0.7;
 
 /**
- * A ruler of `length` mm (whole tens) and as many whole inches as go with it, its zero at `at`: level to the right, mm above; upright
+ * A ruler of `length` mm (whole tens) and as many whole inches as lie within it, so that its line ends at its last mm; its zero at `at`: level to the right, mm above; upright
  * upwards, mm to the left.
  */
 export function ruler(at: Vec2, length: number, direction: "level" | "upright"): Item[] {
   const level = direction === "level";
   const point = (along: number, side: number): Vec2 => (level ? { x: at.x + along, y: at.y + side } : { x: at.x - side, y: at.y + along });
-  const inches = Math.floor((length + 3) / INCH);
+  const inches = Math.floor(length / INCH);
   const figure = (text: string, along: number, side: number, align: "start" | "middle"): Item => ({
     kind: "text", pen: "lettering", text, height: FIGURES, align, turn: level ? 0 : Math.PI / 2, at: point(along, side),
   });
@@ -37,7 +37,7 @@ export function ruler(at: Vec2, length: number, direction: "level" | "upright"):
     Array.from({ length: count + 1 }, (_, i) => stroke("ruler", point(i * division, 0), point(i * division, tick(i))));
   const foot = -LONG - AIR - FIGURES;
   return [
-    stroke("ruler", point(0, 0), point(Math.max(length, inches * INCH), 0)),
+    stroke("ruler", point(0, 0), point(length, 0)),
     ...marks(length, 1, (i) => (i % 10 === 0 ? LONG : i % 5 === 0 ? MIDDLE : SHORT)),
     ...marks(inches * 8, INCH / 8, (i) => -(i % 8 === 0 ? LONG : i % 4 === 0 ? MIDDLE : SHORT)),
     ...Array.from({ length: length / 10 + 1 }, (_, i) => figure(String(10 * i), 10 * i, LONG + AIR, "middle")),

@@ -11,15 +11,22 @@ describe("ruler", () => {
     expect(lines("upright").filter(({ left }) => left < 20).map(({ bottom }) => bottom)).toEqual(Array.from({ length: 101 }, (_, i) => 30 + i));
   });
 
-  it("has a tick every eighth of an inch over 4 inches on its other side", () => {
+  it("has a tick every eighth of an inch over the whole inches within it on its other side", () => {
     const places = lines("level").filter(({ bottom }) => bottom < 30).map(({ left }) => left - 20);
-    expect(places).toHaveLength(33);
-    expect(places.at(-1)).toBeCloseTo(4 * 25.4, 12);
+    expect(places).toHaveLength(25);
+    expect(places.at(-1)).toBeCloseTo(3 * 25.4, 12);
+  });
+
+  it("has a line that ends at its last millimetre, so that both ends can be measured", () => {
+    for (const length of [60, 100, 150, 240]) {
+      const all = ruler({ x: 0, y: 0 }, length, "level").filter(({ kind }) => kind === "path").map(boundsOfItem);
+      expect(Math.max(...all.map(({ right }) => right))).toBe(length);
+    }
   });
 
   it("numbers the tens and the inches and names both", () => {
-    expect(numbers(100)).toEqual(["0", "10", "20", "30", "40", "50", "60", "70", "80", "90", "100", "0", "1", "2", "3", "4", "mm", "in"]);
-    expect(numbers(50)).toContain("2");
+    expect(numbers(100)).toEqual(["0", "10", "20", "30", "40", "50", "60", "70", "80", "90", "100", "0", "1", "2", "3", "mm", "in"]);
+    expect(numbers(150).slice(-3)).toEqual(["5", "mm", "in"]);
   });
 
   it("keeps within the room it is said to take", () => {
