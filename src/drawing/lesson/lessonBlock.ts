@@ -27,7 +27,7 @@ export function lessonBlock({ development: { job }, kind, school, words, code, f
     ...(MARKED.includes(kind) ? [{ label: field.marks, value: school.marksMax === null ? blank(8) : marksOf(String(school.marksMax)) }] : []),
     ...(scale === null ? [] : [{ label: field.scale, value: scaleText(scale) }]),
     { label: field.stations, value: String(stations) },
-    ...(school.school.trim() === "" ? [] : [{ label: field.school, value: school.school.trim(), most: 1 }]),
+    ...(school.school.trim() === "" ? [] : [{ label: field.school, value: school.school.trim(), most: 4 }]),
     { label: field.seam, value: seamText(job, figures, words) },
     ...(thickness > 0 ? [{ label: field.sheetMetal, value: words.lesson.thick(figures.length(thickness)) }] : []),
     ...(code === "" ? [] : [{ label: field.code, value: code }]),

@@ -56,6 +56,17 @@ describe("lessonPages: question", () => {
   });
 });
 
+describe("lessonPages: the school's name", () => {
+  it("of 80 letters is written whole on every paper", () => {
+    const school = "Harbour Road School for Trades and Crafts, Northern District, dept. of drawing";
+    for (const paper of ["A4", "A3"] as const) {
+      const [page] = pages(EXAMPLE_DEVELOPMENTS[0]!.development, "question", { setup: on(paper), school: { ...DEFAULT_LESSON.school, school } });
+      expect(textsOf(page!.items).map(({ text }) => text).join(" "), paper).toContain(school);
+      expect(collisions(page!.items), paper).toEqual([]);
+    }
+  });
+});
+
 describe("lessonPages: started", () => {
   const [vent] = EXAMPLE_DEVELOPMENTS;
   const begun = (started: LessonSheets["started"]) => pages(vent!.development, "started", { started }).flatMap(({ items }) => items);
