@@ -11,6 +11,7 @@ import { useClassList } from "./classList";
 import { CountSentence } from "./CountSentence";
 import { KeepsFields } from "./KeepsFields";
 import { OpenPiece } from "./OpenPiece";
+import { openedFrom, useOpened } from "./openVariant";
 import { RangesFields } from "./RangesFields";
 import { SetVerbs } from "./SetVerbs";
 import { useSearch } from "./useSearch";
@@ -25,6 +26,7 @@ export function ClassPart() {
   const search = useSearch(job, students.length);
   const sound = exerciseFault(exercise) === null;
   const found = search?.found ?? [];
+  const from = useOpened((opened) => openedFrom(job, opened));
   const margin = useRef<HTMLDivElement>(null);
   return (
     <div className="class-set" ref={margin}>
@@ -36,7 +38,7 @@ export function ClassPart() {
       {sound && <CountSentence exercise={exercise} search={search} wanted={students.length} />}
       <ClassFields />
       <SetVerbs ready={sound && found.length >= students.length} />
-      <OpenPiece students={students} found={found} />
+      <OpenPiece key={from ? "piece" : "exercise"} students={students} found={from ? [] : found} isPiece={from !== null} />
       <MarginHelp margin={margin} table={classHelp} />
     </div>
   );

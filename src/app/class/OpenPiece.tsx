@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { Variant } from "../../core/index";
 import { classWords as said } from "../words/class";
-import { openCode, type CodeFault } from "./openVariant";
+import { leavePiece, openCode, type CodeFault } from "./openVariant";
 import { packVariant } from "./packedVariant";
 import { placeHere, usePlace } from "./programPlace";
 import type { Student } from "./studentsOf";
@@ -12,7 +12,7 @@ import { writeVariantLink } from "./variantLink";
 const SHOWN = 40;
 
 /** A student's piece brought back by its code, from the sheet or from the list. */
-export function OpenPiece({ students, found }: { students: readonly Student[]; found: readonly Variant[] }) {
+export function OpenPiece({ students, found, isPiece }: { students: readonly Student[]; found: readonly Variant[]; /** Whether a piece opened here is on the board. */ isPiece: boolean }) {
   const [typed, setTyped] = useState("");
   const [fault, setFault] = useState<CodeFault | null>(null);
   const open = (code: string) => void openCode(code).then(setFault);
@@ -30,6 +30,7 @@ export function OpenPiece({ students, found }: { students: readonly Student[]; f
           {said.code} <input className="reading" data-help="code" autoComplete="off" autoCapitalize="characters" spellCheck={false} value={typed} aria-invalid={fault ? true : undefined} onChange={(event) => setTyped(event.target.value)} />
         </label>
         <button type="submit" className="verb">{said.openCode}</button>
+        {isPiece && <button type="button" className="verb" onClick={() => void leavePiece()}>{said.leave}</button>}
       </form>
       {fault && <p className="fault" role="alert">{said.codeFault[fault]}</p>}
       {found.length > 0 && <Pieces students={students} found={found} open={open} />}

@@ -98,6 +98,7 @@ export const classWords = {
   code: "Code on the sheet",
   openCode: "Open",
   opened: "Open a student's piece",
+  leave: "Back to the exercise",
   linkedPiece: (code: string) => `the piece ${code}`,
   codeFault: {
     "not-a-code": "This is no code: it looks like 5KQ2M-3F.", mistyped: "A letter of this code is wrong: look at the sheet again.",

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { beforeEach, expect, test } from "vitest";
 import { exerciseOf, variants, type Job } from "../../../src/core/index";
-import { openCode, openLinked } from "../../../src/app/class/openVariant";
+import { leavePiece, openCode, openedFrom, openLinked } from "../../../src/app/class/openVariant";
 import { packVariant } from "../../../src/app/class/packedVariant";
 import { variantJob } from "../../../src/app/class/variantJob";
 import { writeVariantLink } from "../../../src/app/class/variantLink";
@@ -27,6 +27,18 @@ test("a code brings its piece on the board, its title with the code, and the exe
   expect(await openCode(` ${code.toLowerCase()} `)).toBeNull();
   expect(onBoard()).toEqual({ ...job, title: `Vent, ${code}` });
   expect(useApp.getState().message).toMatchObject({ kind: "set-aside", job: exercise });
+});
+
+test("a further code is looked up in the exercise of the piece on the board, which can be put back", async () => {
+  const made = variants(exerciseOf(exercise), 2);
+  const codes = made.ok ? made.variants.map(({ code }) => code) : [];
+  for (const code of codes) {
+    expect(await openCode(code)).toBeNull();
+    expect(onBoard().title).toBe(`Vent, ${code}`);
+  }
+  await leavePiece();
+  expect(onBoard()).toEqual(exercise);
+  expect(openedFrom(onBoard())).toBeNull();
 });
 
 test("a code that is none, mistyped or of another exercise says so and changes nothing", async () => {
