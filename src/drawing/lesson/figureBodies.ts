@@ -57,6 +57,7 @@ export function besideDrawing(blocks: readonly FlowBlock[], { frame, taken }: { 
 
 function toleranceBlock({ tolerance, figures, words: { lesson }, development: { job } }: LessonSheets): FlowBlock[] {
   if (!tolerance) return [];
-  const lines = linesOf([lesson.tolerance(`${figures.length(tolerance.length)} ${job.units === "inch" ? "in" : "mm"}`, figures.angle(tolerance.angle))], LINE);
+  const { girth } = job.marking;
+  const lines = linesOf([lesson.tolerance(`${figures.length(tolerance.length)} ${job.units === "inch" ? "in" : "mm"}`, figures.angle(tolerance.angle)), ...(girth === "exact" ? [] : [lesson.girthRule[girth]])], LINE);
   return [{ width: LINE, height: lines.at(-1)?.down ?? 0, at: (corner) => lettered(lines, corner) }];
 }

@@ -14,6 +14,7 @@ import { moveItem } from "../moveItem";
 import { patternBlock } from "../patternBlock";
 import { type Place, onSheet } from "../place";
 import { chordSteps } from "../steps/chordSteps";
+import { evenStations } from "./evenStations";
 import { stroke } from "../strokes";
 import { viewBlock } from "../viewBlock";
 import { viewGeometry } from "../viewGeometry";
@@ -84,10 +85,10 @@ function reachOf(name: BlockName, { form: { cutRadius, length }, pattern: { girt
 }
 
 /** What the chords of the even stations come to. */
-function chordNotes({ form: { radius }, stations }: Piece, figures: Figures, { lesson }: AllLessonWords): string[] {
-  const count = stations.filter(({ mark }) => mark === "even").length;
+function chordNotes(piece: Piece, figures: Figures, { lesson }: AllLessonWords): string[] {
+  const count = evenStations(piece);
   if (count < 2) return [];
-  const { chord, total, short } = chordSteps(radius, count);
+  const { chord, total, short } = chordSteps(piece.form.radius, count);
   return [lesson.chords(count, figures.length(chord), figures.length(total), figures.length(short))];
 }
 

@@ -32,6 +32,10 @@ export interface LessonWords {
   readonly between: (least: string, most: string) => string;
   /** Marks taken off for each fault. */
   readonly off: (marks: string) => string;
+  /** Of two figures that both are right. */
+  readonly either: (one: string, other: string) => string;
+  /** How the stretch-out is to be found, by the teacher's rule. */
+  readonly girthRule: Readonly<Record<"exact" | "stepped" | "either", string>>;
   readonly tolerance: (length: string, angle: string) => string;
   readonly chords: (count: number, chord: string, total: string, short: string) => string;
 }
@@ -64,6 +68,12 @@ export function lessonWords({ girth, short }: Pick<TradeWords, "girth" | "short"
     marking: { item: "What is marked", expected: "Expected", marks: "Marks", given: "Given", total: "Together" },
     between: (least, most) => `${least} to ${most}`,
     off: (marks) => `−${marks} each`,
+    either: (one, other) => `${one} or ${other}`,
+    girthRule: {
+      exact: `${capital(girth)} found as π × diameter.`,
+      stepped: `${capital(girth)} stepped off with chords.`,
+      either: `${capital(girth)} found as π × diameter or stepped off with chords.`,
+    },
     tolerance: (length, angle) => `Right within ±${length} on the paper and ±${angle}.`,
     chords: (count, chord, total, less) => `${count} chords of ${chord} = ${total}, ${less} short`,
   };

@@ -2,6 +2,8 @@
 
 import type { Development, MarkingItem, Piece } from "../../core/index";
 import type { Figures } from "../figures";
+import { chordSteps } from "../steps/chordSteps";
+import { evenStations } from "./evenStations";
 import type { MarkItem } from "./lessonSheets";
 import type { AllLessonWords } from "./lessonWords";
 import { seamText } from "./seamText";
@@ -13,6 +15,14 @@ export function markItems({ job }: Development, piece: Piece, figures: Figures, 
     return { text, marks, ...(expected !== null && { expected }) };
   });
 
+  function girthExpected(): string {
+    const { girth: rule } = job.marking;
+    const exact = figures.length(piece.pattern.girth), count = evenStations(piece);
+    if (rule === "exact" || count < 2) return exact;
+    const stepped = figures.length(chordSteps(piece.form.radius, count).total);
+    return rule === "stepped" ? stepped : words.lesson.either(exact, stepped);
+  }
+
   function expectedOf(by: MarkingItem["by"]): string | null {
     const { lesson } = words;
     const tops = piece.stations.flatMap(({ top }) => top ?? []);
@@ -20,7 +30,7 @@ export function markItems({ job }: Development, piece: Piece, figures: Figures, 
       case "eye":
         return null;
       case "girth":
-        return figures.length(piece.pattern.girth);
+        return girthExpected();
       case "ordinates":
         return tops.length > 0 ? lesson.between(figures.length(Math.min(...tops)), figures.length(Math.max(...tops))) : null;
       case "angles": {

@@ -100,7 +100,7 @@ describe("pages of a PDF as poppler draws them", () => {
 /** From the first to the last long tick of the 100 mm ruler, mm in the file. */
 function rulerLength(number: number, page: Page, axis: "x" | "y"): number {
   const lines = page.items.filter((item) => item.kind === "path" && item.pen === "ruler").map(boundsOfItem);
-  const base = lines.find(({ left, right, bottom, top }) => Math.abs((axis === "x" ? right - left : top - bottom) - 101.6) < 1e-9 && (axis === "x" ? top === bottom : left === right));
+  const base = lines.find(({ left, right, bottom, top }) => Math.abs((axis === "x" ? right - left : top - bottom) - 100) < 1e-9 && (axis === "x" ? top === bottom : left === right));
   if (!base) throw new Error("no ruler");
   // Only ticks at whole tens reach 2.5 to 3 mm from the line.
   const strip = axis === "x"

@@ -55,7 +55,7 @@ for (const [i, { scale, allowed }] of cases.entries()) {
 
   it(`at ${scale}: the ruler of 100 mm is true`, () => {
     const page = pages[i]!;
-    const base = page.items.filter((item) => item.kind === "path" && item.pen === "ruler").map(boundsOfItem).find(({ left, right, bottom, top }) => top === bottom && Math.abs(right - left - 101.6) < 1e-9);
+    const base = page.items.filter((item) => item.kind === "path" && item.pen === "ruler").map(boundsOfItem).find(({ left, right, bottom, top }) => top === bottom && Math.abs(right - left - 100) < 1e-9);
     const picture = file.raster(i + 1, DPI, { left: base!.left - 1, top: page.height - base!.bottom - 3, width: 102, height: 0.5 });
     const middles = inkMiddles(inkAlong(picture, "x"), 1);
     expect(middles).toHaveLength(11);
