@@ -1,4 +1,4 @@
-import { board } from "../../src/drawing/board";
+import { board } from "../../src/drawing/board/board";
 import { svgDocument } from "../../src/output/svg/svgDocument";
 import { developed } from "./developing";
 

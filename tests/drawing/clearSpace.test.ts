@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { clearSpace } from "../../src/drawing/clearSpace";
-import { clearedFigures } from "../../src/drawing/clearedFigures";
+import { clearedFigures } from "../../src/drawing/dimension/clearedFigures";
 import type { TextItem } from "../../src/drawing/display";
 import { arcStroke, stroke } from "../../src/drawing/strokes";
 

@@ -1,8 +1,8 @@
 import { fabricate, type Development } from "../../src/core/index";
 import { blankDrawing } from "../../src/drawing/blank/blankDrawing";
-import { board } from "../../src/drawing/board";
+import { board } from "../../src/drawing/board/board";
 import { METRIC } from "../../src/drawing/figures";
-import { patternAllowances } from "../../src/drawing/patternAllowances";
+import { patternAllowances } from "../../src/drawing/pattern/patternAllowances";
 import { plateDrawing } from "../../src/drawing/blank/plateDrawing";
 import { boundsOf } from "../../src/drawing/bounds";
 import { growBox } from "../../src/drawing/box";

@@ -1,11 +1,11 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { type Development, develop } from "../../src/core/index";
-import { type BoardOptions, board } from "../../src/drawing/board";
+import { type BoardOptions, board } from "../../src/drawing/board/board";
 import type { Box } from "../../src/drawing/box";
-import { pictorial } from "../../src/drawing/pictorial";
-import { pictorialSheet } from "../../src/drawing/pictorialSheet";
-import { isometric } from "../../src/drawing/pictorialSight";
-import { projectionLines } from "../../src/drawing/projectionLines";
+import { pictorial } from "../../src/drawing/pictorial/pictorial";
+import { pictorialSheet } from "../../src/drawing/pictorial/pictorialSheet";
+import { isometric } from "../../src/drawing/pictorial/pictorialSight";
+import { projectionLines } from "../../src/drawing/station/projectionLines";
 import { projectionSymbol } from "../../src/drawing/projectionSymbol";
 import { lessonPages } from "../../src/drawing/lesson/lessonPages";
 import { DEFAULT_LESSON, type LessonKind, type LessonSheets } from "../../src/drawing/lesson/lessonSheets";

@@ -3,6 +3,12 @@ import type { Import } from "./importsOf";
 /** The folders of the core from the bottom up: each may import those before it. */
 const coreFolders = ["numeric", "geometry", "job", "form", "cut", "trim", "unroll", "part", "fabricate", "inspect", "variant"];
 
+/**
+ * The folders of the drawing from the bottom up: each may import those before it, and the files beside the folders, which draw
+ * nothing by themselves.
+ */
+const drawingFolders = ["view", "dimension", "blank", "pattern", "board", "station", "steps", "handles", "compared", "miniature", "pictorial", "sheets", "lesson", "overlay"];
+
 /** The only door to the core, as imported. */
 const door = ["core/index", "core"];
 
@@ -37,6 +43,7 @@ function pathFault({ file, target }: Import): string | null {
   if (target.startsWith("..")) return `${file}: ${target} lies outside src`;
   if (from === "core") return to === "core" ? coreFault(file, target) : `${file}: the core knows nothing of ${target}`;
   if (to === "core") return door.includes(target) ? null : `${file}: ${target} is entered past the door, core/index`;
+  if (from === "drawing" && to === "drawing") return folderFault("drawing", drawingFolders, file, target);
   if (from === to && from !== "output") return null;
   if (from === "drawing") return `${file}: the drawing knows only the core, not ${target}`;
   if (from === "output") return to === "drawing" || formatOf(file) === formatOf(target) ? null : `${file}: an output format knows the drawing and the core, not ${target}`;
@@ -45,21 +52,24 @@ function pathFault({ file, target }: Import): string | null {
 }
 
 function coreFault(file: string, target: string): string | null {
-  const [from, to] = [coreFolderOf(file), coreFolderOf(target)];
-  if (from === null) return to === null && target === "core/index" ? `${file}: the core's own files do not use its door` : null;
-  if (from === to) return null;
-  const place = coreFolders.indexOf(from);
-  if (place < 0) return `${file}: ${from} is no folder of the core`;
-  if (to !== null && coreFolders.slice(0, place).includes(to)) return null;
-  return `${file}: ${from} may not import ${target}`;
+  if (folderOf(file) === null) return target === "core/index" ? `${file}: the core's own files do not use its door` : null;
+  return folderOf(target) === null ? `${file}: ${folderOf(file)} may not import ${target}` : folderFault("core", coreFolders, file, target);
+}
+
+/** Within a layer: folders from the bottom up, each of which may use those before it and the files beside them. */
+function folderFault(layer: string, folders: readonly string[], file: string, target: string): string | null {
+  const [from, to] = [folderOf(file), folderOf(target)];
+  if (from === to || (from !== null && to === null)) return null;
+  if (from !== null && !folders.includes(from)) return `${file}: ${from} is no folder of the ${layer}`;
+  return from !== null && folders.slice(0, folders.indexOf(from)).includes(to!) ? null : `${file}: ${from ?? layer} may not import ${target}`;
 }
 
 function layerOf(path: string): string {
   return path.split("/")[0] ?? "";
 }
 
-/** The folder below core, or null for files that lie in core itself (the door and what it composes). */
-function coreFolderOf(path: string): string | null {
+/** The folder below the layer, or null for files that lie beside the folders. */
+function folderOf(path: string): string | null {
   const parts = path.split("/");
   return parts.length > 2 ? (parts[1] ?? null) : null;
 }

@@ -39,6 +39,14 @@ describe("fault", () => {
     expect(path("output/svg/svg.ts", "app/words")).toContain("output format");
   });
 
+  it("refuses an import from a lower folder of the drawing to a higher one, and from the files beside them to any", () => {
+    expect(path("drawing/view/views.ts", "drawing/board/board")).toContain("view may not import");
+    expect(path("drawing/box.ts", "drawing/view/views")).toContain("drawing may not import");
+    expect(path("drawing/elsewhere/one.ts", "drawing/view/views")).toContain("no folder of the drawing");
+    expect(path("drawing/lesson/lessonPages.ts", "drawing/sheets/sheetPages")).toBeNull();
+    expect(path("drawing/board/board.ts", "drawing/box")).toBeNull();
+  });
+
   it("lets each layer use those below it", () => {
     expect(path("drawing/view.ts", "core/index")).toBeNull();
     expect(path("output/svg/svg.ts", "drawing/pens")).toBeNull();

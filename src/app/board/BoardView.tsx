@@ -1,6 +1,6 @@
 import { useLayoutEffect, useMemo, useRef, type MouseEvent } from "react";
-import { stationAt } from "../../drawing/stationAt";
-import { withoutEdgeNumbers } from "../../drawing/withoutEdgeNumbers";
+import { stationAt } from "../../drawing/station/stationAt";
+import { withoutEdgeNumbers } from "../../drawing/board/withoutEdgeNumbers";
 import { useFormat } from "../quantity/useFormat";
 import { viewBox } from "../../output/svg/viewBox";
 import { later } from "../screen/later";

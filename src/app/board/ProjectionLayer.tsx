@@ -1,7 +1,7 @@
 import { memo, useMemo } from "react";
 import type { Development } from "../../core/index";
-import type { Board } from "../../drawing/board";
-import { stationProjections, stationsApart } from "../../drawing/stationProjections";
+import type { Board } from "../../drawing/board/board";
+import { stationProjections, stationsApart } from "../../drawing/station/stationProjections";
 import { ItemView } from "./ItemView";
 import { useProjected } from "./projected";
 

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
 import { elementAt, type Development } from "../../core/index";
-import type { Board } from "../../drawing/board";
+import type { Board } from "../../drawing/board/board";
 import type { Figures } from "../../drawing/figures";
-import { elementLines, projectionLines } from "../../drawing/projectionLines";
+import { elementLines, projectionLines } from "../../drawing/station/projectionLines";
 import { useGirthInHand } from "../store/between";
 import { selectStation } from "../store/select";
 import { useApp } from "../store/store";

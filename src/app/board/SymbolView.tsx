@@ -1,8 +1,8 @@
 import { useMemo } from "react";
-import type { Board } from "../../drawing/board";
+import type { Board } from "../../drawing/board/board";
 import type { Box } from "../../drawing/box";
 import { projectionSymbol } from "../../drawing/projectionSymbol";
-import { symbolCorner } from "../../drawing/symbolCorner";
+import { symbolCorner } from "../../drawing/board/symbolCorner";
 import { boardWords } from "../words/board";
 import { ItemView } from "./ItemView";
 

@@ -1,5 +1,5 @@
 import { create } from "zustand";
-import type { patternAllowances } from "../../drawing/patternAllowances";
+import type { patternAllowances } from "../../drawing/pattern/patternAllowances";
 
 /**
  * How the board gets what the shop adds to a pattern. Fetched with the changes of the job, for the job the page begins with

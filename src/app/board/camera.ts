@@ -1,7 +1,7 @@
 import { create } from "zustand";
 import type { Vec2 } from "../../core/index";
-import type { Anchor } from "../../drawing/anchor";
-import type { Board, BoardOptions } from "../../drawing/board";
+import type { Anchor } from "../../drawing/board/anchor";
+import type { Board, BoardOptions } from "../../drawing/board/board";
 import type { Box } from "../../drawing/box";
 import type { Size } from "../screen/useSize";
 

@@ -1,5 +1,5 @@
 import type { Item } from "../../drawing/display";
-import { reusedItems } from "../../drawing/reusedItems";
+import { reusedItems } from "../../drawing/board/reusedItems";
 import { runsByClause, type Run } from "./runs";
 
 let last: { readonly items: readonly Item[]; readonly runs: readonly Run[] } = { items: [], runs: [] };

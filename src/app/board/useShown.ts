@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { Development } from "../../core/index";
-import { windowOn } from "../../drawing/anchor";
-import { board } from "../../drawing/board";
+import { windowOn } from "../../drawing/board/anchor";
+import { board } from "../../drawing/board/board";
 import { drawingWords } from "../../drawing/words";
 import type { Format } from "../quantity/format";
 import type { Size } from "../screen/useSize";

@@ -1,4 +1,4 @@
-import type { Board } from "../../drawing/board";
+import type { Board } from "../../drawing/board/board";
 import { PhotoLayer } from "../photo/PhotoLayer";
 import { ReadingLayer } from "../photo/ReadingLayer";
 import { ReadPoints } from "./ReadPoints";

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
-import type { Board } from "../../drawing/board";
-import { measuredPoints } from "../../drawing/measuredPoints";
+import type { Board } from "../../drawing/board/board";
+import { measuredPoints } from "../../drawing/compared/measuredPoints";
 import { ItemView } from "../board/ItemView";
 import { useExaggeration } from "./exaggeration";
 import { useCheck } from "./useCheck";

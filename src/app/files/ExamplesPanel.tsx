@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { parseJob, type Job } from "../../core/index";
-import { isometric } from "../../drawing/pictorialSight";
+import { isometric } from "../../drawing/pictorial/pictorialSight";
 import { EXAMPLES, type Example } from "../examples/index";
 import { closePanel } from "../screen/panel";
 import { Panel } from "../screen/Panel";

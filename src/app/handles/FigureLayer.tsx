@@ -1,6 +1,6 @@
 import { useMemo, useState, type CSSProperties } from "react";
 import type { Box } from "../../drawing/box";
-import { dimensionFigures, type DimensionFigure } from "../../drawing/dimensionFigures";
+import { dimensionFigures, type DimensionFigure } from "../../drawing/dimension/dimensionFigures";
 import type { Item } from "../../drawing/display";
 import { windowPoint } from "../board/view";
 import { NumberField } from "../description/NumberField";

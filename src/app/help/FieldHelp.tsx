@@ -1,6 +1,6 @@
 import { useEffect, useMemo } from "react";
 import { developJob } from "../../core/index";
-import { miniature } from "../../drawing/miniature";
+import { miniature } from "../../drawing/miniature/miniature";
 import { ItemView } from "../board/ItemView";
 import { viewBox } from "../../output/svg/viewBox";
 import { useFormat } from "../quantity/useFormat";

@@ -1,5 +1,5 @@
-import type { Miniature } from "../../drawing/miniature";
-import type { Mark } from "../../drawing/miniatureMarks";
+import type { Miniature } from "../../drawing/miniature/miniature";
+import type { Mark } from "../../drawing/miniature/miniatureMarks";
 import type { TradeWords } from "../../drawing/tradeWords";
 import type { SampleName } from "./samples";
 

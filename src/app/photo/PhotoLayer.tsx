@@ -1,6 +1,6 @@
 import { useMemo } from "react";
-import type { Board } from "../../drawing/board";
-import { drawnPaper } from "../../drawing/drawnPaper";
+import type { Board } from "../../drawing/board/board";
+import { drawnPaper } from "../../drawing/compared/drawnPaper";
 import { useCheck } from "../check/useCheck";
 import { useLaid } from "./laid";
 

@@ -1,6 +1,6 @@
 import { useEffect, useRef, type KeyboardEvent } from "react";
 import type { ReadLine } from "../../core/index";
-import { alongPaper, onDrawnPaper, type PaperPart } from "../../drawing/drawnPaper";
+import { alongPaper, onDrawnPaper, type PaperPart } from "../../drawing/compared/drawnPaper";
 import { useCamera } from "../board/camera";
 import { windowPoint } from "../board/view";
 import type { ReadRow } from "../check/places";

@@ -1,8 +1,8 @@
 import { useMemo, useRef, useState, type PointerEvent } from "react";
 import { createPortal } from "react-dom";
 import type { Vec2 } from "../../core/index";
-import type { Board } from "../../drawing/board";
-import { drawnPaper, onDrawnPaper, underOnPaper } from "../../drawing/drawnPaper";
+import type { Board } from "../../drawing/board/board";
+import { drawnPaper, onDrawnPaper, underOnPaper } from "../../drawing/compared/drawnPaper";
 import { useCamera } from "../board/camera";
 import { sheetPointAt } from "../board/view";
 import { useCheck, type Check } from "../check/useCheck";

@@ -1,4 +1,4 @@
-import { alongPaper, onDrawnPaper, type PaperPart } from "../../drawing/drawnPaper";
+import { alongPaper, onDrawnPaper, type PaperPart } from "../../drawing/compared/drawnPaper";
 import type { ReadRow } from "../check/places";
 import type { Check } from "../check/useCheck";
 

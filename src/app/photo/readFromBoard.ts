@@ -1,5 +1,5 @@
 import { tracedCrossings, type ReadLine, type Vec2 } from "../../core/index";
-import { alongPaper } from "../../drawing/drawnPaper";
+import { alongPaper } from "../../drawing/compared/drawnPaper";
 import { placeKey, type ReadRow } from "../check/places";
 import type { Check } from "../check/useCheck";
 import type { Format } from "../quantity/format";

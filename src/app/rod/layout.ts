@@ -1,5 +1,5 @@
 import type { Piece } from "../../core/index";
-import { roundStep } from "../../drawing/girthUnder";
+import { roundStep } from "../../drawing/station/girthUnder";
 
 // Where the rod and the columns of its table stand, in CSS pixels.
 

@@ -1,5 +1,5 @@
 import { useEffect, useMemo } from "react";
-import type { Board } from "../../drawing/board";
+import type { Board } from "../../drawing/board/board";
 import type { Box } from "../../drawing/box";
 import { SmoothDetails } from "../board/smooth/SmoothDetails";
 import { useSmooth } from "../board/smooth/shown";

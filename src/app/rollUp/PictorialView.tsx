@@ -1,7 +1,7 @@
 import { useRef, type PointerEvent } from "react";
-import type { Pictorial } from "../../drawing/pictorial";
-import type { Sight } from "../../drawing/pictorialSight";
-import { pictorialStationAt } from "../../drawing/pictorialStationAt";
+import type { Pictorial } from "../../drawing/pictorial/pictorial";
+import type { Sight } from "../../drawing/pictorial/pictorialSight";
+import { pictorialStationAt } from "../../drawing/pictorial/pictorialStationAt";
 import { viewBox } from "../../output/svg/viewBox";
 import { RunView } from "../board/RunView";
 import { runsByClause } from "../board/runs";

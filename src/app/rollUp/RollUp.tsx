@@ -1,8 +1,8 @@
 import { useDeferredValue, useMemo, useRef, useState } from "react";
 import type { Piece } from "../../core/index";
-import { pictorial } from "../../drawing/pictorial";
-import { pictorialSheet } from "../../drawing/pictorialSheet";
-import { isometric, type Sight } from "../../drawing/pictorialSight";
+import { pictorial } from "../../drawing/pictorial/pictorial";
+import { pictorialSheet } from "../../drawing/pictorial/pictorialSheet";
+import { isometric, type Sight } from "../../drawing/pictorial/pictorialSight";
 import { useNowAndThen } from "../board/useNowAndThen";
 import { useSize, type Size } from "../screen/useSize";
 import { selectJob, selectPiece, selectStation } from "../store/select";

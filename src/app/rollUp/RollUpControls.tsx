@@ -1,4 +1,4 @@
-import type { Sight } from "../../drawing/pictorialSight";
+import type { Sight } from "../../drawing/pictorial/pictorialSight";
 import { rollUpWords as said } from "../words/rollUp";
 import { turnedStep, ways } from "./turned";
 import type { Rolling } from "./useRolling";

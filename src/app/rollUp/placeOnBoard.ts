@@ -1,7 +1,7 @@
-import type { Board } from "../../drawing/board";
+import type { Board } from "../../drawing/board/board";
 import { growBox, type Box } from "../../drawing/box";
 import { freeBox } from "../../drawing/freeBox";
-import { symbolCorner } from "../../drawing/symbolCorner";
+import { symbolCorner } from "../../drawing/board/symbolCorner";
 import type { Size } from "../screen/useSize";
 
 /** CSS pixels the roll-up needs at least: with its controls below the picture, or beside it. */

@@ -1,5 +1,5 @@
 import type { KeyboardEvent } from "react";
-import type { Sight } from "../../drawing/pictorialSight";
+import type { Sight } from "../../drawing/pictorial/pictorialSight";
 import { turnedStep, type Way } from "./turned";
 
 const keys: Readonly<Record<string, Way>> = { ArrowLeft: "left", ArrowRight: "right", ArrowUp: "up", ArrowDown: "down" };

@@ -1,4 +1,4 @@
-import type { Sight } from "../../drawing/pictorialSight";
+import type { Sight } from "../../drawing/pictorial/pictorialSight";
 
 export type Way = "left" | "right" | "up" | "down";
 

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
 import { developJob, type Job } from "../../core/index";
-import { pictorial } from "../../drawing/pictorial";
-import { pictorialSheet } from "../../drawing/pictorialSheet";
-import type { Sight } from "../../drawing/pictorialSight";
+import { pictorial } from "../../drawing/pictorial/pictorial";
+import { pictorialSheet } from "../../drawing/pictorial/pictorialSheet";
+import type { Sight } from "../../drawing/pictorial/pictorialSight";
 import { viewBox } from "../../output/svg/viewBox";
 import { ItemView } from "../board/ItemView";
 import "../theme/rollUp.css";

@@ -1,5 +1,5 @@
 import type { Cut, Job } from "../../core/index";
-import type { Sight } from "../../drawing/pictorialSight";
+import type { Sight } from "../../drawing/pictorial/pictorialSight";
 import type { startWords } from "../words/start";
 
 export type StartPiece = keyof typeof startWords.pieces;

@@ -1,5 +1,5 @@
 import { defaultJob, type Development, type Job } from "../../core/index";
-import { patternAllowances } from "../../drawing/patternAllowances";
+import { patternAllowances } from "../../drawing/pattern/patternAllowances";
 import { useAllowances } from "../board/allowances";
 import { words } from "../words/interface";
 import { attempt, make, type Change, type Fault } from "./attempt";

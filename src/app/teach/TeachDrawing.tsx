@@ -1,6 +1,6 @@
 import { memo, useLayoutEffect, useMemo } from "react";
 import type { Development } from "../../core/index";
-import type { Board } from "../../drawing/board";
+import type { Board } from "../../drawing/board/board";
 import type { Item } from "../../drawing/display";
 import { drawnAt } from "../../drawing/steps/drawnAt";
 import { steps as stepsOf } from "../../drawing/steps/steps";

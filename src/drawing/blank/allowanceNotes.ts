@@ -4,7 +4,7 @@ import { type Allowance, type Contour, type ContourSegment, type Segment, type V
 import type { ClearSpace } from "../clearSpace";
 import type { Item } from "../display";
 import type { Figures } from "../figures";
-import { leader } from "../leader";
+import { leader } from "../dimension/leader";
 import type { Metrics } from "../metrics";
 import { allowanceSum } from "./allowanceSum";
 import type { BlankWords } from "./blankWords";

@@ -1,8 +1,8 @@
 // The direction of a cut, held on the circle of the view along the axis.
 
 import { type Cut, type Piece, type Vec2, degrees, radians, wrapTurn } from "../../core/index";
-import type { Board } from "../board";
-import { sheetAngle } from "../views";
+import type { Board } from "../board/board";
+import { sheetAngle } from "../view/views";
 import type { SizeGrip } from "./grip";
 
 /** A grip in sheet coordinates; null for a square cut, which has no direction. `swing` (radians): how far beside it an opening stands. */

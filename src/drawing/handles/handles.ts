@@ -2,7 +2,7 @@
 
 import type { Cut, Development, OpeningCut, Piece, ShapedCut, Vec2 } from "../../core/index";
 import { radians } from "../../core/index";
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import type { Ref } from "../display";
 import { arcEndGrips } from "./arcEndGrips";
 import { directionGrip } from "./directionGrip";

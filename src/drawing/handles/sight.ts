@@ -1,9 +1,9 @@
 // How the frame of a feature is seen on the sheet, and which view sees it truest.
 
 import { type Piece, type Vec2, degrees, girthAt, radians, wrapTurn } from "../../core/index";
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import { type Place, fromSheet, onSheet } from "../place";
-import type { Broadside } from "../views";
+import type { Broadside } from "../view/views";
 
 export interface Sight {
   readonly onSheet: (point: Vec2) => Vec2;

@@ -1,15 +1,15 @@
 // What does a question show? The board without anything the student is to find.
 
 import type { Development, Piece } from "../../core/index";
-import { clearedFigures } from "../clearedFigures";
+import { clearedFigures } from "../dimension/clearedFigures";
 import type { Item } from "../display";
-import { openingPlaces } from "../openingPlaces";
-import { truestView } from "../openingMeasures";
+import { openingPlaces } from "../view/openingPlaces";
+import { truestView } from "../dimension/openingMeasures";
 import type { Place } from "../place";
 import { itemStep } from "../steps/itemStep";
 import { broadsideNames, givingView } from "../steps/cutSight";
 import { uncutPipe } from "../steps/uncutPipe";
-import type { ViewName } from "../views";
+import type { ViewName } from "../view/views";
 import type { LessonBoard } from "./lessonBoard";
 
 export interface GivenChoices {

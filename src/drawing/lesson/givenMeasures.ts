@@ -2,10 +2,10 @@
 
 import type { Development, Job, Piece, PlaneCut } from "../../core/index";
 import type { Figures } from "../figures";
-import { openingMeasures } from "../openingMeasures";
+import { openingMeasures } from "../dimension/openingMeasures";
 import { givingView } from "../steps/cutSight";
-import type { ViewDimension, ViewMeasures, ViewNote } from "../viewMeasures";
-import { type Broadside, type ViewName, type Views, sideways } from "../views";
+import type { ViewDimension, ViewMeasures, ViewNote } from "../dimension/viewMeasures";
+import { type Broadside, type ViewName, type Views, sideways } from "../view/views";
 import type { AllLessonWords } from "./lessonWords";
 import { type GivenPoint, shapedGiven } from "./shapedGiven";
 

@@ -1,10 +1,10 @@
 // What does a key show? All of the board, its outline bold, over the whole construction, faint; the ordinates in figures.
 
 import type { Development, Piece } from "../../core/index";
-import { clearedFigures } from "../clearedFigures";
+import { clearedFigures } from "../dimension/clearedFigures";
 import type { Item } from "../display";
 import type { Figures } from "../figures";
-import { stationsApart } from "../stationProjections";
+import { stationsApart } from "../station/stationProjections";
 import { broadsideNames } from "../steps/cutSight";
 import { chordTicks, circleRadii, raisedElements } from "../steps/handwork";
 import { mitreLine } from "../steps/mitreLine";

@@ -2,8 +2,8 @@
 // view. Question and key are taken from one and the same, so that a key lies over its question line by line.
 
 import type { Development, Piece, Vec2 } from "../../core/index";
-import { type BlockName, arrangeBlocks } from "../arrange";
-import type { Block, Board } from "../board";
+import { type BlockName, arrangeBlocks } from "../board/arrange";
+import type { Block, Board } from "../board/board";
 import { boundsOf } from "../bounds";
 import { type Box, joinBoxes, moveBox } from "../box";
 import type { Item } from "../display";
@@ -11,14 +11,14 @@ import type { Figures } from "../figures";
 import { LETTERING } from "../lettering";
 import { type Metrics, metricsFor } from "../metrics";
 import { moveItem } from "../moveItem";
-import { patternBlock } from "../patternBlock";
+import { patternBlock } from "../pattern/patternBlock";
 import { type Place, onSheet } from "../place";
 import { chordSteps } from "../steps/chordSteps";
 import { evenStations } from "./evenStations";
 import { stroke } from "../strokes";
-import { viewBlock } from "../viewBlock";
-import { viewGeometry } from "../viewGeometry";
-import { type ViewName, type Views, viewsOf } from "../views";
+import { viewBlock } from "../board/viewBlock";
+import { viewGeometry } from "../view/viewGeometry";
+import { type ViewName, type Views, viewsOf } from "../view/views";
 import { givenMeasures } from "./givenMeasures";
 import type { AllLessonWords } from "./lessonWords";
 import { shownViews } from "./shownViews";

@@ -2,10 +2,10 @@
 // ends they belong to. One that finds no clear place is left to the table.
 
 import type { Piece } from "../../core/index";
-import type { Block } from "../board";
+import type { Block } from "../board/board";
 import { boundsOfItem } from "../bounds";
 import { clearSpace } from "../clearSpace";
-import { unionOf } from "../contour";
+import { unionOf } from "../view/contour";
 import type { TextItem } from "../display";
 import type { Figures } from "../figures";
 import { textWidth } from "../lettering";

@@ -2,8 +2,8 @@
 
 import type { Leg, ShapedCut } from "../../core/index";
 import type { Ref } from "../display";
-import type { ViewNote } from "../viewMeasures";
-import type { Broadside } from "../views";
+import type { ViewNote } from "../dimension/viewMeasures";
+import type { Broadside } from "../view/views";
 
 /** A point with the fields that give its place: how far from the axis and how high; null where it needs no figure. Model mm of the view. */
 export interface GivenPoint {

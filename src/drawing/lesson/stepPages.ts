@@ -1,9 +1,9 @@
 // The construction as pictures, so many to a page: each step as far as it has come, what is new in full lines over the faint rest, with
 // its name and what is done.
 
-import { type Board, board } from "../board";
+import { type Board, board } from "../board/board";
 import { type Box, growBox } from "../box";
-import { clearedFigures } from "../clearedFigures";
+import { clearedFigures } from "../dimension/clearedFigures";
 import type { Item } from "../display";
 import { LETTERING } from "../lettering";
 import { moveItem } from "../moveItem";

@@ -6,8 +6,8 @@ import type { Item } from "../display";
 import { LETTERING } from "../lettering";
 import { metricsFor } from "../metrics";
 import { type Place, onSheet, segmentOnSheet } from "../place";
-import { stationLines } from "../stationLines";
-import { stationNumbers } from "../stationNumbers";
+import { stationLines } from "../pattern/stationLines";
+import { stationNumbers } from "../pattern/stationNumbers";
 import { polygon, stroke } from "../strokes";
 
 export interface OverlayWanted {

@@ -1,8 +1,8 @@
 // The board drawing on framed sheets: views and pattern at a usual scale, title block, description and station table where there is room.
 
 import type { Vec2 } from "../../core/index";
-import type { Arrangement } from "../arrange";
-import { type Board, board } from "../board";
+import type { Arrangement } from "../board/arrange";
+import { type Board, board } from "../board/board";
 import { type Box, boxOfPoints, boxesOverlap, growBox, moveBox } from "../box";
 import type { Item } from "../display";
 import { freeBox } from "../freeBox";

@@ -1,7 +1,7 @@
 // The stretches of an axis over which the seam is drawn: the finished drawing leaves the centre line out there, but the axis is drawn
 // first, and whole.
 
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import type { Item } from "../display";
 import { fromSheet } from "../place";
 import { stroke } from "../strokes";

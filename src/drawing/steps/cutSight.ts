@@ -2,7 +2,7 @@
 // its profile is seen true; both are squarely to or along the line of sight.
 
 import type { Cut, Job, Piece, Station } from "../../core/index";
-import type { Broadside, EndOn, ViewName, Views } from "../views";
+import type { Broadside, EndOn, ViewName, Views } from "../view/views";
 
 /** Least cosine or sine that is not nothing. */
 const NOTHING = 1e-6;

@@ -1,6 +1,6 @@
 // The drawing as it stands at one step: everything up to it, in the order in which the board draws it, and what of it is new.
 
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import type { Item } from "../display";
 import type { Step, StepPart } from "./steps";
 

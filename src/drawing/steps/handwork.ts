@@ -2,9 +2,9 @@
 // raised past the edge that will be found on them.
 
 import type { Piece, Vec2 } from "../../core/index";
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import type { Item } from "../display";
-import { elementPoint } from "../elementPoint";
+import { elementPoint } from "../station/elementPoint";
 import { metricsFor } from "../metrics";
 import { onSheet } from "../place";
 import { stroke } from "../strokes";

@@ -1,10 +1,10 @@
 // At which step of the construction does an item of the board appear?
 
 import type { Development } from "../../core/index";
-import type { BlockName } from "../arrange";
-import type { Board } from "../board";
+import type { BlockName } from "../board/arrange";
+import type { Board } from "../board/board";
 import type { Item, PathItem } from "../display";
-import type { EndOn, Broadside } from "../views";
+import type { EndOn, Broadside } from "../view/views";
 import { isGivenIn } from "./cutSight";
 
 /** The steps in their order; each opening has a step of its own between the curve and the lining in. */

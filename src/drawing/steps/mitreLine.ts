@@ -1,7 +1,7 @@
 // The line at 45° over which a measure is carried from the circle to the view that stands neither above, below nor beside it.
 
 import type { Vec2 } from "../../core/index";
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import type { PathItem } from "../display";
 import { stroke } from "../strokes";
 

@@ -2,12 +2,12 @@
 // view, and level into the pattern; with a small mark for each point found.
 
 import type { Development, Piece, Station, Vec2 } from "../../core/index";
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import type { Item } from "../display";
-import { elementPoint } from "../elementPoint";
+import { elementPoint } from "../station/elementPoint";
 import { onSheet } from "../place";
 import { stroke } from "../strokes";
-import type { ViewName } from "../views";
+import type { ViewName } from "../view/views";
 import { type EndPoint, broadsideNames, circleName, endPoints, givingView, isGivenIn } from "./cutSight";
 import { mitreLine } from "./mitreLine";
 

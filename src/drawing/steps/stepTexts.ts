@@ -1,7 +1,7 @@
 // The figures of a job put into the words of its steps.
 
 import type { Cut, Development, OpeningCut, Piece, Station } from "../../core/index";
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import type { Figures } from "../figures";
 import { chordSteps } from "./chordSteps";
 import { broadsideNames, circleName, endPoints, givingView, isGivenIn } from "./cutSight";

@@ -2,7 +2,7 @@
 
 import type { Outline, PipePart } from "../../core/index";
 import { TRADE, type TradeWords } from "../tradeWords";
-import type { ViewName } from "../views";
+import type { ViewName } from "../view/views";
 
 type Attitude = PipePart["attitude"];
 

@@ -2,10 +2,10 @@
 // which it was found are left standing. So the last step shows the board, over its construction.
 
 import type { Development, Piece } from "../../core/index";
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import type { Item } from "../display";
 import { type Figures, METRIC } from "../figures";
-import { stationsApart } from "../stationProjections";
+import { stationsApart } from "../station/stationProjections";
 import { axisUnderSeam } from "./axisUnderSeam";
 import { circleRadii, chordTicks, raisedElements } from "./handwork";
 import { type StepName, itemStep, thinned } from "./itemStep";

@@ -1,11 +1,11 @@
 // The pipe before it is cut, thin, in the views that see it from its side.
 
 import type { Piece } from "../../core/index";
-import type { Board } from "../board";
+import type { Board } from "../board/board";
 import type { Item } from "../display";
 import { onSheet } from "../place";
 import { polygon } from "../strokes";
-import type { ViewName } from "../views";
+import type { ViewName } from "../view/views";
 import { broadsideNames } from "./cutSight";
 
 /** A rectangle a view: the diameter by the length of the pipe, or by what the pattern needs where it reaches further. */

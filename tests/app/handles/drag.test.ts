@@ -5,7 +5,7 @@ import type { Shown } from "../../../src/app/board/camera";
 import { useHeldShown } from "../../../src/app/board/heldShown";
 import { replaceJob, undo } from "../../../src/app/store/changes";
 import { useApp } from "../../../src/app/store/store";
-import { board } from "../../../src/drawing/board";
+import { board } from "../../../src/drawing/board/board";
 import { handles } from "../../../src/drawing/handles/handles";
 import { pipeJob, planeCut } from "../../support/pipeJob";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { board } from "../../../src/drawing/board";
+import { board } from "../../../src/drawing/board/board";
 import { handles } from "../../../src/drawing/handles/handles";
 import { fieldTokens, keysOf } from "../../../src/app/handles/fieldTokens";
 import { fitText, handleLabel, handleValue } from "../../../src/app/handles/handleText";

@@ -10,7 +10,7 @@ import { helpName } from "../../../src/app/help/helpName";
 import { sampleJob, type SampleName } from "../../../src/app/help/samples";
 import { FIELD_HELP } from "../../../src/app/words/help/fieldHelp";
 import { boundsOf } from "../../../src/drawing/bounds";
-import { miniature } from "../../../src/drawing/miniature";
+import { miniature } from "../../../src/drawing/miniature/miniature";
 import { PENS } from "../../../src/drawing/pens";
 import { TRADE, type TradeWords } from "../../../src/drawing/tradeWords";
 import { developed, pipeWith } from "../pipe";

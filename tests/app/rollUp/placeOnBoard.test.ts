@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { placeOnBoard } from "../../../src/app/rollUp/placeOnBoard";
-import { board } from "../../../src/drawing/board";
+import { board } from "../../../src/drawing/board/board";
 import { viewOf } from "../../../src/app/board/view";
 import { developed, hole, pipeWith, slant } from "../pipe";
 

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { act, cleanup, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { board } from "../../../src/drawing/board";
+import { board } from "../../../src/drawing/board/board";
 import { replaceJob } from "../../../src/app/store/changes";
 import { hold, useApp } from "../../../src/app/store/store";
 import { packJob } from "../../../src/app/teach/packedJob";

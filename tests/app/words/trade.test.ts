@@ -6,7 +6,7 @@ import { rodRows } from "../../../src/app/rod/rows";
 import { words } from "../../../src/app/words/interface";
 import { measuredWords } from "../../../src/app/words/measured";
 import { problemSentence } from "../../../src/app/words/problems";
-import { board } from "../../../src/drawing/board";
+import { board } from "../../../src/drawing/board/board";
 import { documentPages } from "../../../src/drawing/sheets/documentPages";
 import { DEFAULT_SETUP } from "../../../src/drawing/sheets/setup";
 import { sheetWords } from "../../../src/drawing/sheets/sheetWords";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Development, type Profile, develop } from "../../../src/core/index";
-import { type Board, board } from "../../../src/drawing/board";
+import { type Board, board } from "../../../src/drawing/board/board";
 import { dragged } from "../../../src/drawing/handles/dragged";
 import type { Values } from "../../../src/drawing/handles/grip";
 import { type Handle, handles } from "../../../src/drawing/handles/handles";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { endPoints, givingView, isGivenIn } from "../../../src/drawing/steps/cutSight";
-import { viewsOf } from "../../../src/drawing/views";
+import { viewsOf } from "../../../src/drawing/view/views";
 import { developed } from "../../support/developed";
 import { openingCut, pipeJob, planeCut, shapedCut } from "../../support/pipeJob";
 

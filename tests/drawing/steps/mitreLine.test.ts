@@ -1,6 +1,6 @@
 import { describe, it } from "vitest";
-import { board } from "../../../src/drawing/board";
-import { elementPoint } from "../../../src/drawing/elementPoint";
+import { board } from "../../../src/drawing/board/board";
+import { elementPoint } from "../../../src/drawing/station/elementPoint";
 import { broadsideNames, circleName } from "../../../src/drawing/steps/cutSight";
 import { mitreLine } from "../../../src/drawing/steps/mitreLine";
 import { expectClose } from "../../support/approximate";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { type Development, develop } from "../../../src/core/index";
-import { board } from "../../../src/drawing/board";
+import { board } from "../../../src/drawing/board/board";
 import { PENS } from "../../../src/drawing/pens";
 import { fromSheet, onSheet } from "../../../src/drawing/place";
 import { drawnAt } from "../../../src/drawing/steps/drawnAt";

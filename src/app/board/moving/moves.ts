@@ -1,7 +1,7 @@
 import type { Vec2 } from "../../../core/index";
-import { anchorAt, middleOf } from "../../../drawing/anchor";
-import type { BlockName } from "../../../drawing/arrange";
-import { blockAtFull } from "../../../drawing/blockAtFull";
+import { anchorAt, middleOf } from "../../../drawing/board/anchor";
+import type { BlockName } from "../../../drawing/board/arrange";
+import { blockAtFull } from "../../../drawing/board/blockAtFull";
 import { selectDevelopment } from "../../store/select";
 import { useApp } from "../../store/store";
 import { look, useCamera } from "../camera";

@@ -1,5 +1,5 @@
-import { girthUnder } from "../../../drawing/girthUnder";
-import { stationAt } from "../../../drawing/stationAt";
+import { girthUnder } from "../../../drawing/station/girthUnder";
+import { stationAt } from "../../../drawing/station/stationAt";
 import { holdBetween, pointBetween, useBetween } from "../../store/between";
 import { selectDevelopment } from "../../store/select";
 import { useApp } from "../../store/store";

@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import type { Piece } from "../../../core/index";
 import { growBox } from "../../../drawing/box";
 import { boundsOf } from "../../../drawing/bounds";
-import { gapDetail } from "../../../drawing/gapDetail";
+import { gapDetail } from "../../../drawing/compared/gapDetail";
 import { viewBox } from "../../../output/svg/viewBox";
 import { stationAdded } from "../../describe/stations";
 import type { Format } from "../../quantity/format";

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { Development } from "../../../core/index";
-import type { Board } from "../../../drawing/board";
-import { smoothOverlay } from "../../../drawing/smoothOverlay";
+import type { Board } from "../../../drawing/board/board";
+import { smoothOverlay } from "../../../drawing/compared/smoothOverlay";
 import { useSettings } from "../../store/settings";
 import { ItemView } from "../ItemView";
 import { straysOf } from "./strays";

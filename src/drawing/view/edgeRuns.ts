@@ -1,0 +1,140 @@
+// Where along an edge does it pass from seen to hidden? Sampled between all places where the structure of either wall changes,
+// then halved down to rounding.
+
+import { type Edge, type Piece, edgePoint } from "../../core/index";
+import { type Appearance, type Sight, appearanceOf } from "./visibility";
+import type { Broadside } from "./views";
+
+/** A stretch of an edge, by the edge's own parameter in [0, 1], that appears in one way. */
+export interface Run {
+  readonly from: number;
+  readonly to: number;
+  readonly sight: Sight;
+}
+
+/** Greatest turn between samples, radians: features narrower than this between critical places are not met on a pipe. */
+const STEP = Math.PI / 60;
+
+/** The part of a stretch at which the first and last sample stand from its ends. */
+const CLOSE = 1e-4;
+
+/** A change can lie between samples only if the margin there is at most this many times what it fell by on the way. */
+const REACH = 3;
+
+const TURN = 2 * Math.PI;
+
+/**
+ * The edge from 0 to 1 without gaps, in runs of one sight each. `critical`: directions (radians) at which edges of the piece
+ * begin or end. `noise` in mm.
+ */
+export function edgeRuns(piece: Piece, view: Broadside, edge: Edge, critical: readonly number[], noise: number): Run[] {
+  const look = (u: number): Sample => {
+    const { theta, z } = edgePoint(piece, edge, u);
+    return { u, ...appearanceOf(piece, view, theta, z, noise) };
+  };
+  const marks = edge.face === null ? heightMarks(piece, view, edge) : turnMarks(piece, view, edge, critical);
+  const samples = withNearMisses([...places(marks, edge)].map(look), look);
+  const runs: Run[] = [];
+  let start = 0;
+  samples.forEach((next, i) => {
+    const last = samples[i - 1];
+    if (!last || next.sight === last.sight) return;
+    const flip = flipBetween(look, last, next);
+    runs.push({ from: start, to: flip, sight: last.sight });
+    start = flip;
+  });
+  const last = samples.at(-1);
+  return last ? [...runs, { from: start, to: 1, sight: last.sight }] : runs;
+}
+
+interface Sample extends Appearance {
+  readonly u: number;
+}
+
+/** Where the edge comes nearest to a change between samples that agree, a sample more if the change is reached there. */
+function withNearMisses(samples: readonly Sample[], look: (u: number) => Sample): Sample[] {
+  return samples.flatMap((middle, i) => {
+    const before = samples[i - 1], after = samples[i + 1];
+    if (!before || !after || middle.sight === "covered" || before.sight !== middle.sight || after.sight !== middle.sight) return [middle];
+    const fall = Math.max(before.margin, after.margin) - middle.margin;
+    if (!(middle.margin <= before.margin && middle.margin <= after.margin && middle.margin <= REACH * fall)) return [middle];
+    const found = nearestChange(before.u, after.u, middle.sight, look);
+    if (found.sight === middle.sight) return [middle];
+    return found.u < middle.u ? [found, middle] : [middle, found];
+  });
+}
+
+/** The place between two parameters with the least margin, counted negative once the sight is another: narrowed down by thirds. */
+function nearestChange(low: number, high: number, sight: Sight, look: (u: number) => Sample): Sample {
+  for (let round = 0; round < 25; round++) {
+    const a = look(low + (high - low) / 3), b = look(high - (high - low) / 3);
+    if (a.sight !== sight) return a;
+    if (b.sight !== sight) return b;
+    if (a.margin < b.margin) high = b.u;
+    else low = a.u;
+  }
+  return look((low + high) / 2);
+}
+
+/** Parameters near which an edge across the elements passes the contour or a direction, seen or mirrored, where edges begin or end. */
+function turnMarks(piece: Piece, view: Broadside, edge: Edge, critical: readonly number[]): number[] {
+  const mirrored = critical.map((theta) => 2 * view.facing + Math.PI - theta);
+  const places = [view.facing + Math.PI / 2, view.facing - Math.PI / 2, ...critical, ...mirrored];
+  const low = Math.min(edge.from, edge.to), high = Math.max(edge.from, edge.to);
+  const passed = places
+    .map((theta) => theta + TURN * Math.ceil((low - theta) / TURN))
+    .filter((theta) => theta > low && theta < high);
+  return withEnds(passed.map((theta) => parameterAt(piece, edge, theta)));
+}
+
+/** The parameter at which the edge passes a direction between its ends: near enough to sample on either side. */
+function parameterAt(piece: Piece, edge: Edge, theta: number): number {
+  let low = 0, high = 1;
+  for (let round = 0; round < 30; round++) {
+    const middle = (low + high) / 2;
+    if (edgePoint(piece, edge, middle).theta < theta === edge.from < edge.to) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/** Parameters at which an edge along an element passes the heights of the near wall's edges. */
+function heightMarks(piece: Piece, view: Broadside, edge: Edge): number[] {
+  const [low, high] = edge.z;
+  const mirrored = 2 * view.facing + Math.PI - edge.from;
+  const marks = piece.trimmed.edges
+    .filter((other) => Math.abs(Math.sin((other.from - mirrored) / 2)) < 1e-6 || Math.abs(Math.sin((other.to - mirrored) / 2)) < 1e-6)
+    .flatMap((other) => other.z.map((z) => (z - low) / (high - low)))
+    .filter((u) => u > 0 && u < 1);
+  return withEnds(marks);
+}
+
+function withEnds(marks: readonly number[]): number[] {
+  const sorted = [0, ...marks, 1].sort((a, b) => a - b);
+  return sorted.filter((u, i) => i === 0 || u - (sorted[i - 1] ?? 0) > 1e-9);
+}
+
+/** Sample places: close to both ends of each stretch between marks, and in equal parts, none longer than `STEP`, within. */
+function* places(marks: readonly number[], edge: Edge): Generator<number> {
+  const turn = edge.face === null ? 4 * STEP : Math.abs(edge.to - edge.from);
+  for (let i = 1; i < marks.length; i++) {
+    const from = marks[i - 1] ?? 0;
+    const length = (marks[i] ?? 1) - from;
+    const parts = Math.max(1, Math.ceil((length * turn) / STEP));
+    yield from + length * CLOSE;
+    for (let part = 0; part < parts; part++) yield from + (length * (part + 0.5)) / parts;
+    yield from + length * (1 - CLOSE);
+  }
+}
+
+/** The place between two samples where the sight at the first of them ends, to rounding. */
+function flipBetween(look: (u: number) => Sample, first: Sample, last: Sample): number {
+  let low = first.u, high = last.u;
+  for (let round = 0; round < 50; round++) {
+    const middle = (low + high) / 2;
+    if (middle <= low || middle >= high) break;
+    if (look(middle).sight === first.sight) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
