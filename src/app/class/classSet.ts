@@ -44,14 +44,11 @@ export class SheetFault extends Error {
   }
 }
 
-/** A code of its least size: the sheet keeps the same room for any. */
-const ANY_CODE: LessonSheets["qr"] = [[true]];
-
 /** The largest scale at which every sheet of the class fits its paper, so that all are alike; null where the sheets have none. `told` after each; null too when it is stopped. */
 export async function scaleForAll(set: SetOf, told: (done: number) => Promise<boolean>): Promise<number | null> {
   let least: number | null = null;
   for (const [place, pupil] of set.pupils.entries()) {
-    const { scale } = drawn(set, place, pupil, null, set.qr && ANY_CODE);
+    const { scale } = drawn(set, place, pupil, null, await codeOf(set, pupil));
     if (scale !== null) least = Math.min(least ?? scale, scale);
     if (!(await told(place + 1))) return null;
   }
@@ -61,10 +58,13 @@ export async function scaleForAll(set: SetOf, told: (done: number) => Promise<bo
 /** The pages of the class, in the order of its list. @throws SheetFault for a sheet that cannot be made. */
 export async function* setPages(set: SetOf, scale: number | null, told: (done: number) => void): AsyncGenerator<Page, void> {
   for (const [place, pupil] of set.pupils.entries()) {
-    const qr = set.qr && (await set.qr(pupil.variant.code, variantJob(pupil.variant)));
-    yield* drawn(set, place, pupil, scale, qr).pages;
+    yield* drawn(set, place, pupil, scale, await codeOf(set, pupil)).pages;
     told(place + 1);
   }
+}
+
+async function codeOf({ qr }: SetOf, { variant }: Pupil): Promise<LessonSheets["qr"]> {
+  return qr && qr(variant.code, variantJob(variant));
 }
 
 function drawn({ kind, title, lesson }: SetOf, place: number, { student, variant: { code, job } }: Pupil, scale: number | null, qr: LessonSheets["qr"]): Extract<LessonOutcome, { ok: true }> {

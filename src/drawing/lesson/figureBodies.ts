@@ -20,11 +20,40 @@ const ROW = 6.3, HEADS = 10;
 /** Longest line of a sentence, mm. */
 const LINE = 110;
 
-/** The stretch-out, or on a key, which has it under its pattern, the tolerance and the marking scheme; and the stations in tables no higher than a page of this paper. */
+/** That of where ordinates are found, mm, so that it has room on any sheet. */
+const SHORT = 58;
+
+/** In how many parts the stations are tabled to stand beside a drawing. */
+const PARTS = [1, 2, 3, 4];
+
+/** The stretch-out and the stations in tables no higher than a page of this paper. */
 export function figureBlocks(lesson: LessonSheets, piece: Piece, layout: Layout): FlowBlock[] {
+  return blocksOf(lesson, piece, [], rowsOn(lesson, layout));
+}
+
+/**
+ * What a key says in tables: beside its drawing as far as there is room, the stations in as many parts as it takes; and the others.
+ * `left`: the stations, by index, whose ordinates it does not figure.
+ */
+export function keyBlocks(lesson: LessonSheets, piece: Piece, layout: Layout, left: readonly number[], room: FreeRoom): { items: Item[]; rest: FlowBlock[] } {
+  const { stations } = piece;
+  const whole = PARTS.map((parts) => Math.ceil(stations.length / parts)).map((most) => besideDrawing(blocksOf(lesson, piece, left, most), room)).find(({ rest }) => rest.length === 0);
+  return whole ?? besideDrawing(blocksOf(lesson, piece, left, rowsOn(lesson, layout)), room);
+}
+
+/**
+ * The stretch-out, or on a key, which has it under its pattern, where its ordinates are, the tolerance and the marking scheme; and the
+ * stations in tables of so many rows at most.
+ */
+function blocksOf(lesson: LessonSheets, piece: Piece, left: readonly number[], most: number): FlowBlock[] {
+  const first = lesson.kind === "key" ? [...leftBlock(lesson, piece, left), ...toleranceBlock(lesson), markingTable(lesson)].filter((one) => one !== null) : [stretchOutTable(piece, lesson)];
+  return [...first, ...stationTables(piece, lesson, most)];
+}
+
+/** Rows that a page of this paper takes. */
+function rowsOn(lesson: LessonSheets, layout: Layout): number {
   const { bottom, top } = tableRoom(lesson, layout);
-  const first = lesson.kind === "key" ? [...toleranceBlock(lesson), markingTable(lesson)].filter((one) => one !== null) : [stretchOutTable(piece, lesson)];
-  return [...first, ...stationTables(piece, lesson, Math.floor((top - bottom - HEADS) / ROW))];
+  return Math.floor((top - bottom - HEADS) / ROW);
 }
 
 /** As many pages as the blocks take on this paper. */
@@ -38,8 +67,14 @@ function tableRoom(lesson: LessonSheets, layout: Layout): Box {
   return { ...growBox(frame, -AIR), bottom: corner.top + AIR };
 }
 
+/** A sheet and what is taken on it. */
+interface FreeRoom {
+  readonly frame: Box;
+  readonly taken: readonly Box[];
+}
+
 /** The blocks for which a drawing leaves room, drawn; and the others. */
-export function besideDrawing(blocks: readonly FlowBlock[], { frame, taken }: { readonly frame: Box; readonly taken: readonly Box[] }): { items: Item[]; rest: FlowBlock[] } {
+function besideDrawing(blocks: readonly FlowBlock[], { frame, taken }: FreeRoom): { items: Item[]; rest: FlowBlock[] } {
   const items: Item[] = [], rest: FlowBlock[] = [];
   const all = [...taken];
   for (const block of blocks) {
@@ -53,6 +88,14 @@ export function besideDrawing(blocks: readonly FlowBlock[], { frame, taken }: { 
     all.push({ left: free.left, right: free.left + width + AIR, top: free.top, bottom: free.top - height - AIR });
   }
   return { items, rest };
+}
+
+/** Where the ordinates stand that have no figure on the drawing. */
+function leftBlock({ words: { lesson } }: LessonSheets, { stations }: Piece, left: readonly number[]): FlowBlock[] {
+  if (left.length === 0) return [];
+  const isAll = left.length >= stations.length - 1;
+  const lines = linesOf([lesson.inTable(isAll ? null : left.flatMap((index) => stations[index]?.label ?? []).join(", "))], SHORT);
+  return [{ width: SHORT, height: lines.at(-1)?.down ?? 0, at: (corner) => lettered(lines, corner) }];
 }
 
 function toleranceBlock({ tolerance, figures, words: { lesson }, development: { job } }: LessonSheets): FlowBlock[] {

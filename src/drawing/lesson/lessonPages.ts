@@ -6,12 +6,13 @@ import type { Page } from "../sheets/page";
 import { type Layout, layoutsFor } from "../sheets/layouts";
 import { setupProblems } from "../sheets/setupProblems";
 import { cardPages } from "./cardPages";
-import { besideDrawing, figureBlocks, figureBodies } from "./figureBodies";
+import { figureBlocks, figureBodies, keyBlocks } from "./figureBodies";
 import { givenItems } from "./givenItems";
-import { keyItems } from "./keyItems";
-import { type LessonLayout, lessonLayout } from "./lessonLayout";
+import { type KeyDrawing, keyDrawing } from "./keyDrawing";
+import { lessonLayout } from "./lessonLayout";
 import { type SheetBody, sheetPages } from "./lessonSheet";
 import type { LessonSheets } from "./lessonSheets";
+import type { LessonLayout } from "./placedOn";
 import { qrItems } from "./qrItems";
 import { roomItems } from "./roomItems";
 import { startedItems } from "./startedItems";
@@ -63,10 +64,17 @@ function noScale({ scale }: LessonSheets): LessonOutcome {
 function drawnPages(lesson: LessonSheets, piece: Piece): LessonOutcome {
   const placed = lessonLayout(lesson, piece);
   if (!placed) return noScale(lesson);
-  const [drawing, ...text] = drawingBodies(lesson, placed, piece);
-  if (lesson.kind !== "key" || !drawing) return made(lesson, placed.layout, drawing ? [drawing, ...text] : text);
-  const beside = besideDrawing(figureBlocks(lesson, piece, placed.layout), placed);
-  return made(lesson, placed.layout, [{ ...drawing, items: [...drawing.items, ...beside.items] }, ...text, ...figureBodies(lesson, placed.layout, beside.rest)]);
+  const { kind, development, way, figures } = lesson;
+  if (kind !== "key") return made(lesson, placed.layout, drawingBodies(lesson, placed, givenOn(lesson, placed, piece)));
+  return made(lesson, placed.layout, keyBodies(lesson, placed, piece, keyDrawing(placed, development, piece, { way, figures })));
+}
+
+/** The key, its tables beside it or on pages of their own. */
+function keyBodies(lesson: LessonSheets, placed: LessonLayout, piece: Piece, key: KeyDrawing): SheetBody[] {
+  const [drawing, ...text] = drawingBodies(lesson, placed, key.items);
+  const { frame, taken } = placed;
+  const beside = keyBlocks(lesson, piece, placed.layout, key.left, { frame, taken: [...taken, key.taken] });
+  return [{ scale: placed.scale, items: [...(drawing?.items ?? []), ...beside.items] }, ...text, ...figureBodies(lesson, placed.layout, beside.rest)];
 }
 
 /** The station table, on upright paper where that may be chosen. */
@@ -87,16 +95,15 @@ function inAngle(lesson: LessonSheets): LessonSheets {
 }
 
 /** The drawing, and pages for the text it has no room for. */
-function drawingBodies(lesson: LessonSheets, placed: LessonLayout, piece: Piece): SheetBody[] {
-  const { layout, scale, text, code } = placed;
+function drawingBodies(lesson: LessonSheets, { layout, scale, text, code }: LessonLayout, drawn: readonly Item[]): SheetBody[] {
   const { qr } = lesson;
-  return [{ scale, items: [...drawingItems(lesson, placed, piece), ...(text?.items ?? []), ...(qr && code ? qrItems(qr, code) : [])] }, ...(text ? [] : textBodies(lesson, layout, lesson.text))];
+  return [{ scale, items: [...drawn, ...(text?.items ?? []), ...(qr && code ? qrItems(qr, code) : [])] }, ...(text ? [] : textBodies(lesson, layout, lesson.text))];
 }
 
-function drawingItems(lesson: LessonSheets, placed: LessonLayout, piece: Piece): Item[] {
-  const { kind, development, views: { found }, started, way, figures } = lesson;
+/** What a question shows. */
+function givenOn(lesson: LessonSheets, placed: LessonLayout, piece: Piece): Item[] {
+  const { kind, development, views: { found }, started } = lesson;
   const { board } = placed;
-  if (kind === "key") return keyItems(board, development, piece, { way, figures });
   const numbered = kind === "started" && started === "numbered";
   const begun = kind === "started" ? startedItems(board, development, piece, started) : [];
   return [...givenItems(board, development, piece, { found, numbered }), ...roomItems(placed, lesson.words.lesson), ...begun];

@@ -37,6 +37,8 @@ export interface LessonWords {
   /** How the stretch-out is to be found, by the teacher's rule. */
   readonly girthRule: Readonly<Record<"exact" | "stepped" | "either", string>>;
   readonly tolerance: (length: string, angle: string) => string;
+  /** Of ordinates a key does not figure at their elements; null: of all. */
+  readonly inTable: (stations: string | null) => string;
   readonly chords: (count: number, chord: string, total: string, short: string) => string;
 }
 
@@ -75,6 +77,7 @@ export function lessonWords({ girth, short }: Pick<TradeWords, "girth" | "short"
       either: `${capital(girth)} found as π × diameter or stepped off with chords.`,
     },
     tolerance: (length, angle) => `Right within ±${length} on the paper and ±${angle}.`,
+    inTable: (stations) => (stations === null ? "The ordinates are in the station table." : `Ordinates without a figure here, of stations ${stations}, are in the station table.`),
     chords: (count, chord, total, less) => `${count} chords of ${chord} = ${total}, ${less} short`,
   };
 }

@@ -7,6 +7,14 @@ import type { SurfaceItem } from "../display";
 /** Modules kept white all round (ISO/IEC 18004, 5.3.8: four). */
 export const QUIET = 4;
 
+/** A module is printed no smaller than this, mm, so that a telephone's camera tells it from the next (common practice), a code no smaller than that. */
+const MODULE = 0.5, SMALLEST = 30;
+
+/** How large a square the code takes with its quiet zone, mm. */
+export function codeSide(modules: readonly (readonly boolean[])[]): number {
+  return Math.max(SMALLEST, MODULE * (modules.length + 2 * QUIET));
+}
+
 /**
  * The code in the largest square in the middle of the box, its quiet zone inside it. `modules`: rows from the top, true for dark.
  * None for no modules.

@@ -5,7 +5,7 @@ import { type Box, boxesOverlap } from "../box";
 import type { Item } from "../display";
 import { LETTERING, textWidth } from "../lettering";
 import { stroke } from "../strokes";
-import type { LessonLayout } from "./lessonLayout";
+import type { LessonLayout } from "./placedOn";
 import type { LessonWords } from "./lessonWords";
 
 /** Length of a corner's arms, and air to the frame and to what stands near, mm. */

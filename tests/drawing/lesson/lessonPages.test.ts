@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Development, pathLength } from "../../../src/core/index";
+import { type Development, develop, pathLength } from "../../../src/core/index";
 import { boundsOf } from "../../../src/drawing/bounds";
 import type { Box } from "../../../src/drawing/box";
 import { clearSpace } from "../../../src/drawing/clearSpace";
@@ -9,6 +9,7 @@ import { DEFAULT_LESSON, LESSON_KINDS, type LessonKind, type LessonSheets } from
 import type { Page } from "../../../src/drawing/sheets/page";
 import type { PaperName } from "../../../src/drawing/sheets/papers";
 import { DEFAULT_SETUP, type PageSetup } from "../../../src/drawing/sheets/setup";
+import { unionOf } from "../../../src/drawing/view/contour";
 import { collisions, textsOf } from "../../support/collisions";
 import { EXAMPLE_DEVELOPMENTS } from "../../support/examples";
 
@@ -116,6 +117,59 @@ describe("lessonPages: key", () => {
       const count = piece!.stations.filter(({ mark }) => mark === "even").length;
       const stepped = count * developed * Math.sin(Math.PI / count);
       for (const one of [`π × ${METRIC.length(developed)} = ${METRIC.length(girth)}`, `= ${METRIC.length(stepped)}, ${METRIC.length(girth - stepped)} short`]) expect(said, name).toContain(one);
+    }
+  });
+
+  it("figures every ordinate at its element, or says on the drawing that it is in the station table, on any paper, whatever the stations", () => {
+    const seen = new Set<string>();
+    for (const { name, development } of EXAMPLE_DEVELOPMENTS) {
+      for (const paper of ["A4", "A3", "A1"] as const) {
+        for (const count of [12, 24, 36, 48]) {
+          const { job } = development;
+          const outcome = develop({ ...job, development: { ...job.development, stations: count } });
+          if (!outcome.ok) throw new Error(name);
+          const [piece] = outcome.development.pieces;
+          const { attitude } = job.part;
+          const all = pages(outcome.development, "key", { setup: on(paper) });
+          const [drawing] = all.map(({ items }) => textsOf(items));
+          const figured = (index: number) => drawing!.filter(({ ref, text, turn }) => ref?.station === index && (attitude === "lying" ? text !== piece!.stations[index]!.label : turn !== 0)).map(({ text }) => text);
+          const said = drawing!.map(({ text }) => text).join(" ");
+          const named = /of stations ([\w, ]+), are in the station table/.exec(said)?.[1]?.split(", ") ?? [];
+          const whole = said.includes("The ordinates are in the station table.");
+          seen.add(whole ? "table" : named.length > 0 ? "some" : "all");
+          piece!.stations.forEach(({ before, after, label }, index) => {
+            if (index === 0 || whole || named.includes(label)) return;
+            // From the base line no height is written, but where the element is nothing else.
+            const heights = unionOf([...before, ...after]).flatMap(({ from, to }) => [...(Math.abs(from) > 1e-6 ? [from] : []), to]).map((z) => METRIC.length(z));
+            expect(figured(index).sort(), `${name} ${paper} ${count}: ${label}`).toEqual(heights.sort());
+          });
+          if (!whole && named.length === 0) continue;
+          const tabled = all.flatMap(({ items }) => textsOf(items)).map(({ text }) => text);
+          for (const { top } of piece!.stations) if (top !== null) expect(tabled, `${name} ${paper} ${count}`).toContain(METRIC.length(top));
+        }
+      }
+    }
+    expect([...seen].sort()).toEqual(["all", "some", "table"]);
+  });
+
+  it("figures every ordinate of sixteen stations on A4, but where an opening stands in their way", () => {
+    const said = textsOf(pages(EXAMPLE_DEVELOPMENTS[0]!.development, "key", { setup: on("A4") })[0]!.items).map(({ text }) => text);
+    for (const { top, openings } of EXAMPLE_DEVELOPMENTS[0]!.development.pieces[0]!.stations) if (openings.length === 0) expect(said).toContain(METRIC.length(top!));
+  });
+
+  it("draws no two lines of its construction nearer than 0.7 mm beside one another", () => {
+    for (const { name, development } of EXAMPLE_DEVELOPMENTS) {
+      const { job } = development;
+      const outcome = develop({ ...job, development: { ...job.development, stations: 36 } });
+      if (!outcome.ok) throw new Error(name);
+      const lines = pages(outcome.development, "key", { setup: on("A4") })[0]!.items.flatMap((item) => (item.kind === "path" && item.pen === "faint" && item.ref === undefined && !item.closed ? [boundsOf([item])] : []));
+      const near = lines.flatMap((a, i) => lines.slice(i + 1).filter((b) => {
+        const beside = (a1: number, a2: number, b1: number, b2: number) => Math.min(a2, b2) - Math.max(a1, b1) > 0.01;
+        const flat = a.top - a.bottom < 1e-3 && b.top - b.bottom < 1e-3 && beside(a.left, a.right, b.left, b.right) && Math.abs(a.top - b.top) < 0.699;
+        const tall = a.right - a.left < 1e-3 && b.right - b.left < 1e-3 && beside(a.bottom, a.top, b.bottom, b.top) && Math.abs(a.left - b.left) < 0.699;
+        return flat || tall;
+      }));
+      expect(near, name).toEqual([]);
     }
   });
 

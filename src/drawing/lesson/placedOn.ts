@@ -1,0 +1,98 @@
+// Where does the drawing of a school sheet stand on one paper at one scale, with its text and its code for a camera?
+
+import type { Piece, Vec2 } from "../../core/index";
+import { type Box, boxesOverlap, growBox, moveBox } from "../box";
+import { freeBox } from "../freeBox";
+import type { Layout } from "../sheets/layouts";
+import { type LessonBoard, movedBoard } from "./lessonBoard";
+import { sheetRoom } from "./lessonSheet";
+import type { LessonSheets } from "./lessonSheets";
+import { type PlacedText, placedText } from "./lessonText";
+import { codeSide } from "./qrItems";
+
+/** Air round the drawing, mm. */
+const AIR = 4;
+
+export interface LessonLayout {
+  readonly layout: Layout;
+  readonly scale: number;
+  readonly board: LessonBoard;
+  /** Inside the bands. */
+  readonly frame: Box;
+  /** Null: there is no room for it here, it takes a page of its own. */
+  readonly text: PlacedText | null;
+  /** Where the code to be read by a camera stands; null without one. */
+  readonly code: Box | null;
+  /** What is taken: views, pattern, title block, text. */
+  readonly taken: readonly Box[];
+}
+
+/** The ways in which drawing and code find room there, best first. */
+export function placedOn(lesson: LessonSheets, layout: Layout, boards: (scale: number) => LessonBoard, scale: number, piece: Piece): LessonLayout[] {
+  const { frame, corner } = sheetRoom(lesson, layout, scale);
+  const inside = growBox(frame, -AIR);
+  // Views and pattern at this scale take at least this much: no need to draw them.
+  if (scale * Math.max(piece.form.cutRadius * 2, piece.pattern.girth) > Math.hypot(inside.right - inside.left, inside.top - inside.bottom)) return [];
+  const drawn = boards(scale);
+  const window = growBox(frame, -AIR / 2);
+  const found = movesOf(drawn, inside, corner).flatMap((move): LessonLayout[] => {
+    const board = movedBoard(drawn, move);
+    const taken = [...boxesOf(board).map((box) => growBox(box, AIR / 2)), corner];
+    return besides(lesson, window, taken).map(({ text, code }) => ({
+      layout, scale, board, frame, text, code, taken: [...taken, ...(code ? [code] : []), ...(text ? [text.taken] : [])],
+    }));
+  });
+  return found.sort((a, b) => misfit(a) - misfit(b));
+}
+
+/** Lines of this length, mm, read best. */
+const READ = 120;
+
+/** How far its text is from lines that read well; least of all without room for it. */
+function misfit({ text }: LessonLayout): number {
+  return text ? Math.abs(text.taken.right - text.taken.left - READ) : Number.MAX_VALUE;
+}
+
+/** Text and code in what is free: the code first, or the text first. */
+function besides({ text: paragraphs, qr }: LessonSheets, window: Box, taken: readonly Box[]): { text: PlacedText | null; code: Box | null }[] {
+  if (!qr) return [{ text: placedText(paragraphs, window, taken), code: null }];
+  const code = codeIn(window, taken, codeSide(qr));
+  if (!code) return [];
+  const after = placedText(paragraphs, window, [...taken, code]);
+  const before = after ? null : placedText(paragraphs, window, taken);
+  const left = before && codeIn(window, [...taken, before.taken], codeSide(qr));
+  return [{ text: after, code }, ...(before && left ? [{ text: before, code: left }] : [])];
+}
+
+/** A square in the upper right corner of the largest free box that takes it. */
+function codeIn(window: Box, taken: readonly Box[], side: number): Box | null {
+  const free = freeBox(window, taken, { width: side, height: side });
+  return free && { left: free.right - side, right: free.right, bottom: free.top - side, top: free.top };
+}
+
+/** Ways to move a board into the frame clear of its title block: in the middle over it, or at a side, as high or as low as it goes. */
+function movesOf(board: LessonBoard, inside: Box, corner: Box): Vec2[] {
+  const { bounds } = board;
+  const middle = (inside.left + inside.right - bounds.left - bounds.right) / 2, left = inside.left - bounds.left, right = inside.right - bounds.right;
+  const top = inside.top - bounds.top, upright = (inside.bottom + inside.top - bounds.bottom - bounds.top) / 2;
+  const over = (corner.top + AIR + inside.top - bounds.bottom - bounds.top) / 2;
+  const moves = [{ x: middle, y: over }, ...[middle, left, right].flatMap((x) => [upright, top, lowest(board, x, inside, corner)].map((y) => ({ x, y })))];
+  return moves.filter((move) => {
+    const box = moveBox(bounds, move);
+    const within = box.left >= inside.left - 1e-6 && box.right <= inside.right + 1e-6 && box.bottom >= inside.bottom - 1e-6 && box.top <= inside.top + 1e-6;
+    return within && !boxesOf(board).some((one) => boxesOverlap(growBox(moveBox(one, move), AIR - 1e-6), corner));
+  });
+}
+
+/** How far up the board is moved to stand at the foot of the frame, what lies over the title block clear of it. */
+function lowest(board: LessonBoard, x: number, inside: Box, corner: Box): number {
+  return Math.max(...boxesOf(board).map((box) => (box.right + x > corner.left - AIR ? corner.top + AIR : inside.bottom) - box.bottom));
+}
+
+/** What the blocks take, and the corner over which points are carried from the circle to the third view, as far as the lines run. */
+function boxesOf({ blocks: { front, top, side, pattern }, shown }: LessonBoard): Box[] {
+  const drawn = [...shown].map((name) => ({ front, top, side })[name].bounds);
+  const [a, b] = [side.bounds, top.bounds];
+  const carried: Box[] = shown.size === 3 ? [{ ...a, bottom: Math.min(a.bottom, b.bottom), top: Math.max(a.top, b.top) }, { ...b, right: Math.max(a.right, b.right) }] : [];
+  return [...drawn, pattern.bounds, ...carried];
+}
