@@ -1,9 +1,7 @@
 import { readFileSync } from "node:fs";
 import { exerciseOf, variants, type Job } from "../../src/core/index";
 import { scaleForAll, setPages, type Pupil, type SetOf } from "../../src/app/class/classSet";
-import { packVariant } from "../../src/app/class/packedVariant";
-import { qrModules } from "../../src/app/class/qrModules";
-import { writeVariantLink } from "../../src/app/class/variantLink";
+import { pieceCode } from "../../src/app/class/pieceCode";
 import { sentencesOf } from "../../src/app/describe/sentenceText";
 import { formatOf } from "../../src/app/quantity/format";
 import { DEFAULT_LESSON } from "../../src/drawing/lesson/lessonSheets";
@@ -34,7 +32,7 @@ export function setOf(pupils: readonly Pupil[], kind: SetOf["kind"]): SetOf {
       ...DEFAULT_LESSON, ...piece, figures: format, school: { ...DEFAULT_LESSON.school, name, className, title }, setup: { ...DEFAULT_SETUP, paper: { kind: "named", name: "A3" } },
       text: sentencesOf(piece.development.job, ({ value, quantity }) => format.field(value, quantity)),
     }),
-    qr: async (code, job) => qrModules(writeVariantLink("https://school.example/pipes/", { code, packed: await packVariant(job) })),
+    qr: async (code, job) => pieceCode("https://school.example/pipes/", code, job),
   };
 }
 

@@ -11,7 +11,7 @@ import { useClassList } from "./classList";
 import { CountSentence } from "./CountSentence";
 import { KeepsFields } from "./KeepsFields";
 import { OpenPiece } from "./OpenPiece";
-import { openedFrom, useOpened } from "./openVariant";
+import { openedFrom, useOpened } from "./openedPieces";
 import { RangesFields } from "./RangesFields";
 import { SetVerbs } from "./SetVerbs";
 import { useSearch } from "./useSearch";

@@ -1,21 +1,13 @@
-import { create } from "zustand";
 import { exerciseOf, variantOfCode, type Job } from "../../core/index";
 import { fetchChanges, sayNotFetched } from "../store/changing";
 import { say, useApp } from "../store/store";
 import { classWords as said } from "../words/class";
+import { openedFrom, rememberOpened } from "./openedPieces";
 import { unpackVariant } from "./packedVariant";
 import { variantJob } from "./variantJob";
 import { readVariantLink } from "./variantLink";
 
 export type CodeFault = Extract<ReturnType<typeof variantOfCode>, { ok: false }>["reason"];
-
-/** The exercise a piece was opened from by its code, and the piece as it came to the board. */
-export const useOpened = create<{ readonly exercise: Job | null; readonly piece: Job | null }>()(() => ({ exercise: null, piece: null }));
-
-/** The exercise of the piece on the board, while it is the one opened by its code. */
-export function openedFrom(onBoard: Job, { exercise, piece } = useOpened.getState()): Job | null {
-  return piece === onBoard ? exercise : null;
-}
 
 /** Puts the variant of a code on the board; why not, when the exercise, on the board or of the piece there, has none of this code. */
 export async function openCode(typed: string): Promise<CodeFault | null> {
@@ -24,7 +16,7 @@ export async function openCode(typed: string): Promise<CodeFault | null> {
   const found = variantOfCode(exerciseOf(exercise), typed);
   if (!found.ok) return found.reason;
   await putOnBoard(variantJob(found));
-  useOpened.setState({ exercise, piece: useApp.getState().development.job });
+  rememberOpened(useApp.getState().development.job, exercise);
   return null;
 }
 

@@ -13,11 +13,9 @@ import { words } from "../words/interface";
 import { classWords } from "../words/class";
 import { classAnswers } from "./classAnswers";
 import { scaleForAll, setPages, SheetFault, type OfPiece, type Pupil, type SetOf } from "./classSet";
-import { packVariant } from "./packedVariant";
-import { qrModules } from "./qrModules";
+import { pieceCode } from "./pieceCode";
 import type { Student } from "./studentsOf";
 import { searched } from "./useSearch";
-import { writeVariantLink } from "./variantLink";
 
 // The file of a class set that is being made: one at a time.
 
@@ -88,7 +86,7 @@ async function fileOf(kind: SetKind, { job, format, place }: SetWish, pupils: re
   }
   let withoutCode = false;
   const qr: SetOf["qr"] = async (code, of) => {
-    const modules = await qrModules(writeVariantLink(place ?? "", { code, packed: await packVariant(of) }));
+    const modules = await pieceCode(place ?? "", code, of);
     withoutCode ||= modules === null;
     return modules;
   };

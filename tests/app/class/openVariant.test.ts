@@ -1,7 +1,8 @@
 // @vitest-environment jsdom
 import { beforeEach, expect, test } from "vitest";
 import { exerciseOf, variants, type Job } from "../../../src/core/index";
-import { leavePiece, openCode, openedFrom, openLinked } from "../../../src/app/class/openVariant";
+import { openedFrom } from "../../../src/app/class/openedPieces";
+import { leavePiece, openCode, openLinked } from "../../../src/app/class/openVariant";
 import { packVariant } from "../../../src/app/class/packedVariant";
 import { variantJob } from "../../../src/app/class/variantJob";
 import { writeVariantLink } from "../../../src/app/class/variantLink";
@@ -20,6 +21,7 @@ const onBoard = () => useApp.getState().development.job;
 beforeEach(() => {
   replaceJob(exercise);
   window.history.replaceState(null, "", "#check");
+  localStorage.clear();
 });
 
 test("a code brings its piece on the board, its title with the code, and the exercise can be brought back", async () => {

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { qrItems } from "../../../src/drawing/lesson/qrItems";
+import { boundsOf } from "../../../src/drawing/bounds";
+import { codeSide, qrItems } from "../../../src/drawing/lesson/qrItems";
 import { randomSource } from "../../support/randomSource";
 
 const box = { left: 10, right: 40, bottom: 20, top: 50 };
@@ -36,4 +37,14 @@ test("four light modules are kept all round, in the middle of a box that is no s
 
 test("no modules are no items", () => {
   expect(qrItems([], box)).toEqual([]);
+});
+
+test("a code takes so much paper that its modules are half a millimetre and more, quiet zone and all", () => {
+  for (const count of [21, 49, 81]) {
+    const modules = Array.from({ length: count }, () => Array.from({ length: count }, () => true));
+    const side = codeSide(modules);
+    const { left, right } = boundsOf(qrItems(modules, { left: 0, right: side, bottom: 0, top: side }));
+    expect((right - left) / count).toBeGreaterThanOrEqual(0.5 - 1e-9);
+    expect(left).toBeGreaterThanOrEqual(4 * 0.5 - 1e-9);
+  }
 });
