@@ -8,6 +8,9 @@ import { expect, test } from "./page";
 
 const axeSource = readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
+/** A window so tall that nothing of the page lies under the rod at its foot. */
+const TALL = 3600;
+
 for (const [colorScheme, width] of [["light", 1440], ["dark", 1440], ["light", 390], ["dark", 390]] as const) {
   test(`axe finds nothing wrong: ${colorScheme}, ${width} px`, async ({ page }) => {
     await page.emulateMedia({ colorScheme });
@@ -26,7 +29,7 @@ for (const [colorScheme, width] of [["light", 1440], ["dark", 1440], ["light", 3
 for (const [colorScheme, width] of [["light", 320], ["dark", 1440]] as const) {
   test(`axe finds nothing wrong with the sheets for a class, and nothing runs over the side: ${colorScheme}, ${width} px`, async ({ page }) => {
     await page.emulateMedia({ colorScheme });
-    await page.setViewportSize({ width, height: 844 });
+    await page.setViewportSize({ width, height: width < 960 ? TALL : 844 });
     await page.goto("/#teach/data");
     await page.getByRole("button", { name: "Sheets", exact: true }).click();
     await page.getByRole("checkbox", { name: "Question with the pattern begun" }).check();
@@ -40,7 +43,7 @@ for (const [colorScheme, width] of [["light", 320], ["dark", 1440]] as const) {
 for (const [colorScheme, width] of [["light", 320], ["dark", 1440]] as const) {
   test(`axe finds nothing wrong with readings, marks and the list of a class, and nothing runs over the side: ${colorScheme}, ${width} px`, async ({ page }) => {
     await page.emulateMedia({ colorScheme });
-    await page.setViewportSize({ width, height: 844 });
+    await page.setViewportSize({ width, height: width < 960 ? TALL : 844 });
     await page.goto("/#check");
     await page.getByRole("textbox", { name: "Stretch-out", exact: true }).fill("281");
     await page.getByRole("textbox", { name: "Station 0", exact: true }).fill("about 150");
@@ -120,8 +123,7 @@ test("high contrast can be chosen, and a device that forces its colours keeps ev
 });
 
 test("axe finds nothing wrong where a pipe is begun", async ({ page }) => {
-  // Tall, so that nothing of the page lies under the rod at its foot.
-  await page.setViewportSize({ width: 390, height: 1800 });
+  await page.setViewportSize({ width: 390, height: TALL });
   await page.goto("/");
   await page.getByRole("button", { name: "begin a pipe of your own" }).click();
   await expect(page.getByRole("button", { name: "Astride a ridge" })).toBeVisible();

@@ -1,4 +1,4 @@
-import type { Page } from "@playwright/test";
+import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "./page";
 
 // The station and the clause in hand: taken anywhere, shown everywhere.
@@ -69,23 +69,16 @@ test("a clause lights up its feature, and the feature its clause", async ({ page
 
 test("a number is stepped by dragging it sideways", async ({ page }) => {
   const field = page.getByRole("textbox", { name: "Angle from square" });
-  const box = await field.boundingBox();
-  if (!box) throw new Error("no field");
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  await dragsFetched(page);
+  const at = await readyToDrag(page, field);
   await page.mouse.down();
-  await page.mouse.move(box.x + box.width / 2 + 27, box.y + box.height / 2, { steps: 9 });
+  await page.mouse.move(at.x + 27, at.y, { steps: 9 });
   await page.mouse.up();
   await expect(field).toHaveValue("40");
 });
 
 test("dragged beyond what can be made a number says why, and then stays at the last that could", async ({ page }) => {
   const field = page.getByRole("textbox", { name: "Angle from square" });
-  const box = await field.boundingBox();
-  if (!box) throw new Error("no field");
-  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  await page.mouse.move(at.x, at.y);
-  await dragsFetched(page);
+  const at = await readyToDrag(page, field);
   await page.mouse.down();
   await page.mouse.move(at.x + 150, at.y, { steps: 30 });
   await page.mouse.move(at.x + 600, at.y, { steps: 3 });
@@ -102,11 +95,7 @@ test("dragged beyond what can be made a number says why, and then stays at the l
 
 test("Escape gives a sideways drag up: the number, the drawing and undo are as before", async ({ page }) => {
   const field = page.getByRole("textbox", { name: "Angle from square" });
-  const box = await field.boundingBox();
-  if (!box) throw new Error("no field");
-  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  await page.mouse.move(at.x, at.y);
-  await dragsFetched(page);
+  const at = await readyToDrag(page, field);
   await page.mouse.down();
   await page.mouse.move(at.x + 40, at.y, { steps: 5 });
   await expect(field).toHaveValue("43");
@@ -119,10 +108,16 @@ test("Escape gives a sideways drag up: the number, the drawing and undo are as b
   await expect(page.getByRole("button", { name: "Undo", exact: true })).toHaveAttribute("aria-disabled", "true");
 });
 
-/** Waits until what follows a sideways drag has come, fetched at the first touch. */
-async function dragsFetched(page: Page): Promise<void> {
+/** Hovers over a field until what follows a sideways drag has come, fetched at the first touch, and the page stands still: where its middle is then. */
+async function readyToDrag(page: Page, field: Locator): Promise<{ x: number; y: number }> {
+  await field.hover();
   await page.waitForFunction(() => performance.getEntriesByType("resource").some(({ name }) => /\/editing-[^/]*\.js$/.test(name)));
   await expect(page.getByRole("button", { name: "Copy table" })).toBeVisible();
+  await page.waitForLoadState("networkidle");
+  await field.hover();
+  const box = await field.boundingBox();
+  if (!box) throw new Error("no field");
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
 /** Moves the pointer to the middle of the pattern's line of this station. */

@@ -164,6 +164,7 @@ test.describe("under a finger", () => {
     expect(Number(await field(page, "branch.height").inputValue()) % 1).toBe(0);
     // Without snapping the same hand meets hundredths.
     await page.getByRole("button", { name: "Snap" }).tap();
+    await expect(page.getByRole("button", { name: "Snap" })).toHaveAttribute("aria-pressed", "false");
     await handle.scrollIntoViewIfNeeded();
     const again = await middle(page, '[data-handle="branch.centre"]');
     const then = (type: string, y: number) => touch.send("Input.dispatchTouchEvent", { type: type as "touchMove", touchPoints: type === "touchEnd" ? [] : [{ x: again.x, y }] });

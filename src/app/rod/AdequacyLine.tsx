@@ -58,6 +58,7 @@ function sentence(adequacy: Adequacy, piece: Piece, tolerance: number, format: F
   const { deviation, at, enough } = adequacy;
   // Under a thousandth of a millimetre nobody marks out; there the curve is the edge.
   if (deviation < 0.001) return measuredWords.adequacy.exact;
+  if (deviation === Infinity) return measuredWords.adequacy.noCurve(measuredWords.adequacy.stations(enough));
   const by = smallLength(deviation, format);
   const near = nearest(piece, at.girth);
   if (deviation <= tolerance) return measuredWords.adequacy.good(by, near);

@@ -19,8 +19,8 @@ export function GaugeBars({ piece, first, last, base }: Props) {
   const adequacy = useAdequacy(piece, tolerance);
   const perMm = (last - first) / piece.form.girth;
   // Square-root scale: a small stray is still seen beside a large one.
-  const top = Math.max(tolerance * leastScale, ...adequacy.perSpan.map((span) => span.deviation));
-  const rise = (deviation: number) => most * Math.sqrt(deviation / top);
+  const top = Math.max(tolerance * leastScale, ...adequacy.perSpan.map((span) => span.deviation).filter(Number.isFinite));
+  const rise = (deviation: number) => most * Math.sqrt(Math.min(1, deviation / top));
   return (
     <g className="gauge">
       {adequacy.perSpan.map(({ from, to, deviation }, i) => {

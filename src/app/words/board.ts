@@ -31,6 +31,7 @@ export const boardWords = {
   scale: (letter: string, scale: number) => `${letter}  ${scale >= 1 ? `${Number(scale.toPrecision(1))}:1` : `1:${Math.round(1 / scale)}`}`,
   strays: (end: string, by: string, at: string) => `${end}: strays ${by} at ${at}.`,
   follows: (end: string) => `${end}: the curve is the edge.`,
+  noCurve: (end: string) => `${end}: no curve, for no two stations side by side meet the edge.`,
   within: (tolerance: string) => `Within ${tolerance}.`,
   addStation: "Add this station",
   useStations: (count: number) => `Use ${count} stations`,

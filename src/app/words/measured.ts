@@ -15,6 +15,8 @@ export const measuredWords = {
     exact: ["follows the true edge within ", "."] as const,
     enough: (by: string, at: string, count: number) => [`strays up to ${by}, near ${at}; ${count} stations keep it within `, "."] as const,
     noCount: (by: string, at: string) => [`strays up to ${by}, near ${at}; no usual count keeps it within `, "."] as const,
+    noCurve: (count: string) => [`cannot be drawn, for no two stations side by side meet the edge; ${count} keeps it within `, "."] as const,
+    stations: (count: number | null) => (count === null ? "no usual count" : `a count of ${count}`),
     oneExtra: (angle: string, left: string) => ` One more at ${angle} leaves ${left}.`,
     add: "Add it",
   },

@@ -11,7 +11,10 @@ import { trueEnd } from "./trueEnd";
 export interface Adequacy {
   /** The smooth curve meant: a cubic spline through the stations, broken at stations on a corner. */
   readonly curve: "cubic spline";
-  /** mm: greatest distance of the true edge from the smooth curve, and the place on the true edge. */
+  /**
+   * mm: greatest distance of the true edge from the smooth curve, and the place on the true edge. Infinity when no two stations
+   * in a row meet this end: then there is no curve.
+   */
   readonly deviation: number;
   readonly at: { readonly theta: number; readonly girth: number; readonly z: number };
   /** The same between every two neighbouring stations; from and to are girth positions in mm. */

@@ -79,15 +79,21 @@ function brokenStretches(marks: readonly Mark[]): Spline[] {
 }
 
 /**
- * Distance (mm) from a point of the pattern to the smooth curve: Gauss-Newton from the point straight above or below.
- * When the point is surely no farther than `enough` (mm) any distance up to that may be returned.
+ * Distance (mm) from a point of the pattern to the smooth curve: Gauss-Newton from the point straight above or below; Infinity
+ * where there is no curve. When the point is surely no farther than `enough` (mm) any distance up to that may be returned.
  */
-export function distanceToSmooth({ girth, stretches }: SmoothEnd, point: Vec2, enough: number): number {
+export function distanceToSmooth(smooth: SmoothEnd, point: Vec2, enough: number): number {
+  const near = distanceWithin(smooth.girth / 8, smooth, point, enough);
+  return near < Infinity ? near : distanceWithin(Infinity, smooth, point, enough);
+}
+
+/** Of the stretches no more than `reach` (mm along the girth) from the point. */
+function distanceWithin(reach: number, { girth, stretches }: SmoothEnd, point: Vec2, enough: number): number {
   let best = Infinity;
   for (const spline of stretches) {
     const [from, to] = [spline.at[0] ?? 0, spline.at.at(-1) ?? 0];
     for (const x of [point.x, point.x + girth, point.x - girth]) {
-      if (x < from - girth / 8 || x > to + girth / 8) continue;
+      if (x < from - reach || x > to + reach) continue;
       best = Math.min(best, nearest(spline, x, point.y, from, to, enough));
       if (best <= enough) return best;
     }

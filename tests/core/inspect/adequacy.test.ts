@@ -57,6 +57,13 @@ describe("adequacy", () => {
     });
   }
   it("of a square end deviates nowhere", () => expect(report(planeCut({ height: 150 })).deviation).toBeLessThan(1e-12));
+  // A cut so steep that it leaves only a tongue of 23°, between the stations 0 and 1.
+  it("of an end that no two stations side by side meet is beyond every length", () => {
+    const { deviation, smooth, oneExtra } = report(planeCut({ angle: 86, height: -700, direction: 15 }));
+    expect(smooth).toEqual([]);
+    expect(deviation).toBe(Infinity);
+    expect(oneExtra).toBeNull();
+  });
   it("of a smooth end deviates less with every customary count", () => {
     const deviations = CUSTOMARY_COUNTS.map((stations) => report(tall, { stations }).deviation);
     for (let i = 1; i < deviations.length; i++) expect(deviations[i]!).toBeLessThan(deviations[i - 1]!);

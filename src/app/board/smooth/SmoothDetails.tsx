@@ -49,7 +49,19 @@ function Detail({ piece, stray: { end, letter, adequacy, gap }, tolerance, forma
   const { enough } = adequacy;
   const figure = smallLength(adequacy.deviation, format, false);
   const drawn = useMemo(() => gap && gapDetail(piece, end, gap, { figure, title: (scale) => boardWords.scale(letter, scale) }), [piece, end, gap, figure, letter]);
-  if (!drawn) return <p>{boardWords.follows(name)}</p>;
+  const useEnough = enough !== null && adequacy.deviation > tolerance && (
+    <button type="button" className="verb" onClick={() => change((job) => ({ ...job, development: { ...job.development, stations: enough } }), boardWords.useStations(enough))}>
+      {boardWords.useStations(enough)}
+    </button>
+  );
+  if (!drawn) {
+    return (
+      <div>
+        <p>{adequacy.deviation === Infinity ? boardWords.noCurve(name) : boardWords.follows(name)}</p>
+        {useEnough}
+      </div>
+    );
+  }
   const box = growBox(boundsOf(drawn.items), 1);
   return (
     <figure className="smooth-detail">
@@ -64,11 +76,7 @@ function Detail({ piece, stray: { end, letter, adequacy, gap }, tolerance, forma
         <button type="button" className="verb" onClick={() => change((job) => stationAdded(job, Number(angle.toFixed(2))), boardWords.added(format.angle(angle)))}>
           {boardWords.addStation}
         </button>
-        {enough !== null && adequacy.deviation > tolerance && (
-          <button type="button" className="verb" onClick={() => change((job) => ({ ...job, development: { ...job.development, stations: enough } }), boardWords.useStations(enough))}>
-            {boardWords.useStations(enough)}
-          </button>
-        )}
+        {useEnough}
       </figcaption>
     </figure>
   );

@@ -7,7 +7,7 @@ export interface Stray {
   /** Names the enlarged detail. */
   readonly letter: "A" | "B";
   readonly adequacy: Adequacy;
-  /** The greatest gap; null where the curve is the edge. */
+  /** The greatest gap; null where the curve is the edge, or where there is none. */
   readonly gap: SmoothGap | null;
 }
 
@@ -18,6 +18,6 @@ const seen = 0.001;
 export function straysOf(piece: Piece, tolerance: number): readonly Stray[] {
   const { top, bottom } = adequaciesOf(piece, tolerance);
   return ([["top", "A", top], ["bottom", "B", bottom]] as const).map(([end, letter, adequacy]) => ({
-    end, letter, adequacy, gap: adequacy.deviation < seen ? null : smoothGap(piece, end, adequacy),
+    end, letter, adequacy, gap: adequacy.deviation < seen || adequacy.deviation === Infinity ? null : smoothGap(piece, end, adequacy),
   }));
 }
