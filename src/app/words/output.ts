@@ -81,7 +81,7 @@ export const outputWords = {
 
   checks: {
     title: "Check before you cut",
-    ruler: "Print at 100 %, actual size, and measure the rulers: 100 mm must be 100 mm.",
+    ruler: "Print at 100 %, actual size, and measure both rulers of a page: each must be as long as its figures say.",
     units: { mm: "One unit of the file is one millimetre.", inch: "One unit of the file is one inch." },
     face: { inside: "The inside of the pipe is up.", outside: "The outside of the pipe is up." } satisfies Record<"inside" | "outside", string>,
     hand: { described: "The piece is of the hand described.", opposite: "The piece is of the opposite hand: the mirror image of the description." } satisfies Record<FabricationChoices["hand"], string>,

@@ -9,5 +9,5 @@ import type { LessonSheets } from "./lessonSheets";
 /** The bands of a page of this paper. */
 export function lessonBands({ setup, words }: LessonSheets, { box }: Pick<PaperField, "box">, paper: NamedPaper, heading: string, sheet: string): PageBands {
   const correction = correctionText({ setup, words: words.sheet }, paper.name);
-  return pageBands(box, { name: "", check: words.lesson.checkRuler, said: [heading, correction, ...(sheet === "" ? [] : [sheet])] });
+  return pageBands(box, { name: "", check: words.lesson.checkRuler, correction, heading, sheet });
 }

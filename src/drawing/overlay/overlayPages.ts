@@ -44,7 +44,7 @@ function overlayPart({ development, figures, words }: SheetContext, piece: Piece
     name: overlay.title, art, bounds: boundsOf(art), outlines, scale: scaleText(wanted.scale), cautions: overlay.cautions,
     heading: [overlay.title, jobTitle(development, words), ...(student === "" ? [] : [student])].join(" · "),
     cells: [
-      { label: field.job, value: jobTitle(development, words), height: 5, most: 2 },
+      { label: field.job, value: jobTitle(development, words), height: 5, large: 2 },
       ...(student === "" ? [] : [{ label: overlay.student, value: student }]),
       { label: overlay.allowed, value: `± ${figures.length(wanted.tolerance)}` },
       { label: field.girth, value: wanted.stepped ? overlay.stepped : overlay.exact },

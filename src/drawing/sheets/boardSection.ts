@@ -127,7 +127,7 @@ function cellsOf(context: SheetContext, index: number, scale: number): Cell[] {
   const count = development.pieces.length;
   const { projection } = development.job.drawing;
   return [
-    { label: field.job, value: jobTitle(development, words), height: 5, most: 2 },
+    { label: field.job, value: jobTitle(development, words), height: 5, large: 2 },
     { label: field.document, value: [words.document.board, words.conventions] },
     { label: field.piece, value: words.pieceOf(index + 1, count) },
     ...(made ? [{ label: field.sheet, value: sheetText(made, development.job.fabrication, figures, words) }] : []),

@@ -6,13 +6,12 @@ import { boardSection } from "./boardSection";
 import { calibrationSection } from "./calibrationSection";
 import { tileLayouts } from "./layouts";
 import type { Page } from "./page";
-import { BAND } from "./pageBands";
 import { paperField } from "./paperField";
 import { partsSection } from "./partsSection";
 import type { Section } from "./section";
 import type { PageSetup } from "./setup";
 import { setupProblems } from "./setupProblems";
-import type { SheetContext } from "./sheetContext";
+import { type SheetContext, bandsOf } from "./sheetContext";
 import { ENGLISH_SHEET, type SheetWords } from "./sheetWords";
 import { type TemplatePart, templateParts } from "./templatePart";
 import { templateSection } from "./templateSection";
@@ -55,7 +54,7 @@ export function documentPages(development: Development, kind: DocumentKind, setu
   const parts = templateParts(development, fabrication, figures, words);
   const asksFor = (one: DocumentKind) => kind === one || kind === "all";
   if (kind !== "calibration" && parts.length === 0) return { ok: false, problems: [{ code: "nothing-to-print", field: "" }] };
-  const sheets = asksFor("template") ? parts.reduce((sum, part) => sum + sheetsOf(setup, part), 0) : 0;
+  const sheets = asksFor("template") ? parts.reduce((sum, part) => sum + sheetsOf(context, part), 0) : 0;
   if (sheets > MOST_SHEETS) return { ok: false, problems: [{ code: "too-many-sheets", field: "paper", value: sheets, max: MOST_SHEETS }] };
   const sections: Section[] = [];
   if (asksFor("board")) {
@@ -70,11 +69,12 @@ export function documentPages(development: Development, kind: DocumentKind, setu
 }
 
 /** At most how many sheets a part takes, blank ones counted. */
-function sheetsOf(setup: PageSetup, { bounds }: TemplatePart): number {
+function sheetsOf(context: SheetContext, { bounds }: TemplatePart): number {
+  const { setup } = context;
   const width = bounds.right - bounds.left, height = bounds.top - bounds.bottom;
   const counts = tileLayouts(setup, { width, height }).map(({ paper, landscape }) => {
-    const { box } = paperField(paper, landscape, setup);
-    return windowsAlong(width, box.right - box.left - BAND, setup.overlap) * windowsAlong(height, box.top - box.bottom - BAND, setup.overlap);
+    const { room } = bandsOf(context, paperField(paper, landscape, setup), paper, "");
+    return windowsAlong(width, room.right - room.left, setup.overlap) * windowsAlong(height, room.top - room.bottom, setup.overlap);
   });
   return Math.min(...counts);
 }

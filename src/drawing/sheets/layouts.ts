@@ -1,6 +1,6 @@
 // On which paper, and which way about, can a piece lie? The candidates in the order they are tried.
 
-import { BAND, LEAST_FIELD } from "./pageBands";
+import { BAND, LEAST_FIELD, mostOverFoot } from "./pageBands";
 import { papersOf, paperNamed } from "./papers";
 import type { NamedPaper } from "./section";
 import { OWN_SIZE, type PageSetup } from "./setup";
@@ -47,7 +47,8 @@ function sizeName(width: number, height: number): string {
 function rollLayouts(width: number, { orientation, margin, correction }: PageSetup, needed: Needed): Layout[] {
   const along = Math.max(1, correction?.along ?? 1);
   return waysOf(orientation).map((landscape) => {
-    const field = Math.max(LEAST_FIELD, BAND + (landscape ? needed.width : needed.height));
+    const over = landscape ? 0 : mostOverFoot(width - 2 * margin);
+    const field = Math.max(LEAST_FIELD, BAND + over + (landscape ? needed.width : needed.height));
     const length = Math.min(OWN_SIZE.max, Math.ceil(field * along + 2 * margin));
     return { paper: ownPaper(width, length), landscape };
   }).sort((a, b) => a.paper.height - b.paper.height);

@@ -46,7 +46,7 @@ function blockOf(context: SheetContext, width: number, sheet: string) {
   const { development, words } = context;
   const { field } = words;
   return titleBlock([
-    { label: field.job, value: jobTitle(development, words), height: 5, most: 2 }, { label: field.document, value: words.document.parts },
+    { label: field.job, value: jobTitle(development, words), height: 5, large: 2 }, { label: field.document, value: words.document.parts },
     ...footCells(context, words.noScale, sheet),
   ], width);
 }

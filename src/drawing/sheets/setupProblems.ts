@@ -1,7 +1,7 @@
 // What is wrong with the paper chosen, before anything is laid on it.
 
 import type { Problem } from "../../core/index";
-import { BAND, LEAST_FIELD } from "./pageBands";
+import { BAND, LEAST_FIELD, mostOverFoot } from "./pageBands";
 import { type PaperField, paperField } from "./paperField";
 import { paperNamed, papersOf } from "./papers";
 import { MARGIN_SIZE, MOST_CORRECTION, OWN_SIZE, type PageSetup, type PrinterCorrection } from "./setup";
@@ -31,10 +31,12 @@ function range(field: string, value: number, { min, max }: { readonly min: numbe
 
 /** Room for the bands of every page, and for more than two overlaps between them. */
 function roomProblems(setup: PageSetup): Problem[] {
-  const field = smallestField(setup);
-  const least = Math.min(field.box.right - field.box.left, field.box.top - field.box.bottom);
+  const { box } = smallestField(setup);
+  const width = box.right - box.left, height = box.top - box.bottom;
+  const least = Math.min(width, height);
   if (least < LEAST_FIELD) return [{ code: "paper-without-room", field: "paper", value: least, min: LEAST_FIELD }];
-  const most = Math.floor((least - BAND) / 2) - 1;
+  const rooms = [width - BAND, height - BAND, height - BAND - mostOverFoot(width), width - BAND - mostOverFoot(height)];
+  const most = Math.floor(Math.min(...rooms) / 2) - 1;
   return setup.overlap > most ? [{ code: "overlap-too-large", field: "overlap", value: setup.overlap, max: most }] : [];
 }
 

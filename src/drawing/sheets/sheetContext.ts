@@ -38,8 +38,7 @@ function percent(factor: number): string {
 
 /** The bands of a page of this paper, with its heading, the number of the sheet and, of a tile, its name. */
 export function bandsOf(context: Pick<SheetContext, "setup" | "words">, { box }: Pick<PaperField, "box">, paper: NamedPaper, heading: string, sheet = "", name = ""): PageBands {
-  const correction = correctionText(context, paper.name);
-  return pageBands(box, { name, check: context.words.checkRuler, said: [heading, correction, ...(sheet === "" ? [] : [sheet])] });
+  return pageBands(box, { name, check: context.words.checkRuler, correction: correctionText(context, paper.name), heading, sheet });
 }
 
 /** What every title block ends with. */

@@ -80,7 +80,7 @@ function platePart(development: Development, made: EndPlate, count: string, figu
 function headCells(development: Development, { name, quantity }: { readonly name: string; readonly quantity: number }, count: string, words: SheetWords): Cell[] {
   const { field } = words;
   return [
-    { label: field.job, value: jobTitle(development, words), height: 5, most: 2 },
+    { label: field.job, value: jobTitle(development, words), height: 5, large: 2 },
     { label: field.part, value: `${name}, ${count}` },
     { label: field.quantity, value: String(quantity) },
   ];

@@ -2,7 +2,7 @@
 
 import type { Segment } from "../../core/index";
 import { boundsOfItem } from "../bounds";
-import type { Box } from "../box";
+import { type Box, growBox } from "../box";
 import type { Item } from "../display";
 import { cutLettering } from "./cutLettering";
 import { type Coverage, coverageOf } from "./coverage";
@@ -27,11 +27,17 @@ export interface Tiled {
 const OFF_MIDDLE = 3;
 
 /** The places tried for the first window, in each direction. */
-const TRIES = 48;
+const TRIES = 32;
+
+/** Further places tried among those that take no window more. */
+const FINE = 24;
+
+/** A trim line keeps off a straight line along it by this much, mm. */
+const BESIDE = 1.5;
 
 /**
  * Windows of the given size (mm) over `bounds`, `overlap` shared with each neighbour; those that would be blank are left out. The
- * first is put where the fewest are left, of equal ones where trim lines run through the least lettering, then where the pattern lies most
+ * first is put where the fewest are left, of equal ones where trim lines run through the least lettering and along the fewest lines, then where the pattern lies most
  * evenly. An overlap of half a window or more is refused.
  * @throws RangeError for a window that is no larger than twice the overlap.
  */
@@ -41,8 +47,7 @@ export function tilesOver(tiled: Tiled, width: number, height: number, overlap: 
   const across = tiled.bounds.right - tiled.bounds.left, up = tiled.bounds.top - tiled.bounds.bottom;
   const grid = { bounds: tiled.bounds, width, height, overlap, coverage };
   const even = { left: evenOffset(across, width, overlap), top: evenOffset(up, height, overlap) };
-  const letters = tiled.art.flatMap((item) => (item.kind === "text" ? [boundsOfItem(item)] : []));
-  const spans = { x: letters.map((box) => [box.left, box.right] as const), y: letters.map((box) => [-box.top, -box.bottom] as const) };
+  const spans = spansOf(tiled.art);
   const lefts = offsets(across, width, overlap).map((at) => ({ at, cut: cutLettering(spans.x, { first: tiled.bounds.left - at, step: width - overlap, overlap }) }));
   const tops = offsets(up, height, overlap).map((at) => ({ at, cut: cutLettering(spans.y, { first: -tiled.bounds.top - at, step: height - overlap, overlap }) }));
   let best: Laid | null = null;
@@ -54,6 +59,17 @@ export function tilesOver(tiled: Tiled, width: number, height: number, overlap: 
     }
   }
   return named(best?.tiles ?? []);
+}
+
+/** Where an upright (x) and a level trim line (y, downwards) would run through lettering, or along a straight line: stretches in mm. */
+function spansOf(art: readonly Item[]): Record<"x" | "y", (readonly [number, number])[]> {
+  const boxes = (kind: Item["kind"]) => art.filter((item) => item.kind === kind).map(boundsOfItem);
+  const letters = boxes("text"), lines = boxes("path");
+  const uprights = lines.filter(({ left, right }) => right - left <= BESIDE), levels = lines.filter(({ bottom, top }) => top - bottom <= BESIDE);
+  return {
+    x: [...letters, ...uprights.map((box) => growBox(box, BESIDE))].map(({ left, right }) => [left, right] as const),
+    y: [...letters, ...levels.map((box) => growBox(box, BESIDE))].map(({ bottom, top }) => [-top, -bottom] as const),
+  };
 }
 
 /** How many windows in a row or column cover a length (mm). */
@@ -89,13 +105,21 @@ interface Grid {
 
 /** How far before the pattern the first window may begin, mm: evenly, or at any part of a step. */
 function offsets(length: number, window: number, overlap: number): number[] {
-  return [evenOffset(length, window, overlap), ...Array.from({ length: TRIES }, (_, i) => (i * (window - overlap)) / TRIES)];
+  const spare = spareOf(length, window, overlap);
+  return [
+    evenOffset(length, window, overlap), ...Array.from({ length: TRIES }, (_, i) => (i * (window - overlap)) / TRIES),
+    ...Array.from({ length: FINE }, (_, i) => (i * spare) / FINE),
+  ];
+}
+
+/** What a row of the fewest windows has over. */
+function spareOf(length: number, window: number, overlap: number): number {
+  return windowsAlong(length, window, overlap) * (window - overlap) + overlap - length;
 }
 
 /** What spreads the spare room evenly, but not quite: no trim line is to fall on the middle of the pattern. */
 function evenOffset(length: number, window: number, overlap: number): number {
-  const spare = windowsAlong(length, window, overlap) * (window - overlap) + overlap - length;
-  return Math.max(0, spare / 2 - OFF_MIDDLE);
+  return Math.max(0, spareOf(length, window, overlap) / 2 - OFF_MIDDLE);
 }
 
 function windowsFrom({ bounds, width, height, overlap, coverage }: Grid, left: number, top: number): Window[] {

@@ -14,6 +14,8 @@ export interface Cell {
   readonly wide?: true;
   /** Lines it may take; a longer text is shortened. */
   readonly most?: number;
+  /** Lines it may take at its height; a longer text is written whole in letters of 3.5 mm. */
+  readonly large?: number;
   /** Height of its letters, mm; 3.5 unless given. */
   readonly height?: number;
   /** Height of the letters of its name, mm; 2.5 unless given. */
@@ -38,12 +40,33 @@ interface Laid {
   readonly left: number;
   readonly width: number;
   readonly lines: readonly string[];
+  /** Of its letters, mm. */
+  readonly height: number;
 }
 
 /** The cells row by row, as many in a row as `width` mm takes. */
 export function titleBlock(cells: readonly Cell[], width: number): TitleBlock {
-  const rows = rowsOf(cells, width).map((row) => spread(row, width));
-  const heights = rows.map((row) => Math.max(...row.map(heightOf)));
+  return blockOf(rowsOf(cells, width).map((row) => spread(row, width)), width);
+}
+
+/** The same in as many blocks as it takes that none is higher than `most` mm; a row that is higher alone stands alone. */
+export function titleBlocks(cells: readonly Cell[], width: number, most: number): TitleBlock[] {
+  const blocks: Laid[][][] = [];
+  let room = 0;
+  for (const row of rowsOf(cells, width).map((own) => spread(own, width))) {
+    const height = heightOfRow(row);
+    if (height > room) {
+      blocks.push([]);
+      room = most;
+    }
+    blocks.at(-1)?.push(row);
+    room -= height;
+  }
+  return blocks.map((rows) => blockOf(rows, width));
+}
+
+function blockOf(rows: readonly (readonly Laid[])[], width: number): TitleBlock {
+  const heights = rows.map(heightOfRow);
   const height = heights.reduce((sum, one) => sum + one, 0);
   const at = ({ x, y }: Vec2): Item[] => {
     const tops = heights.map((_, i) => y + height - heights.slice(0, i).reduce((sum, one) => sum + one, 0));
@@ -96,18 +119,27 @@ function spread(row: readonly Cell[], width: number): Laid[] {
   let left = 0;
   return row.map((cell) => {
     const own = (asked(cell, width) * width) / sum;
-    const all = cell.drawn ? [] : linesOf(cell).flatMap((line) => wrapText(line, own - 2 * AIR, cell.height ?? LETTERING));
-    const { most = Infinity } = cell;
-    const lines = all.length <= most ? all : [...all.slice(0, most - 1), shortened(all.slice(most - 1).join(" "), own - 2 * AIR, cell.height ?? LETTERING)];
-    const laid = { cell, left, width: own, lines };
+    const laid = { cell, left, width: own, ...lettered(cell, own - 2 * AIR) };
     left += own;
     return laid;
   });
 }
 
-function heightOf({ cell, lines }: Laid): number {
+function lettered(cell: Cell, width: number): Pick<Laid, "lines" | "height"> {
+  const { height = LETTERING, most = Infinity, large = Infinity, drawn } = cell;
+  const wrapped = (size: number) => (drawn ? [] : linesOf(cell).flatMap((line) => wrapText(line, width, size)));
+  const all = wrapped(height);
+  if (all.length > large) return { lines: wrapped(LETTERING), height: LETTERING };
+  return { lines: all.length <= most ? all : [...all.slice(0, most - 1), shortened(all.slice(most - 1).join(" "), width, height)], height };
+}
+
+function heightOfRow(row: readonly Laid[]): number {
+  return Math.max(...row.map(heightOf));
+}
+
+function heightOf({ cell, lines, height }: Laid): number {
   const label = cell.label === "" ? 0 : labelOf(cell) + AIR;
-  const body = cell.drawn?.height ?? Math.max(1, lines.length) * pitchOf(cell);
+  const body = cell.drawn?.height ?? Math.max(1, lines.length) * height * PITCH;
   return AIR + label + body + AIR / 2;
 }
 
@@ -115,21 +147,16 @@ function labelOf({ labelHeight = LABEL }: Cell): number {
   return labelHeight;
 }
 
-function pitchOf({ height = LETTERING }: Cell): number {
-  return height * PITCH;
-}
-
-function cellItems({ cell, left, width, lines }: Laid, x: number, top: number, bottom: number): Item[] {
-  const letters = (text: string, down: number, height: number): Item => ({
-    kind: "text", pen: "lettering", text, height, align: "start", turn: 0, at: { x: x + left + AIR, y: top - down },
+function cellItems({ cell, left, width, lines, height }: Laid, x: number, top: number, bottom: number): Item[] {
+  const letters = (text: string, down: number, size: number): Item => ({
+    kind: "text", pen: "lettering", text, height: size, align: "start", turn: 0, at: { x: x + left + AIR, y: top - down },
   });
   const label = cell.label === "" ? 0 : labelOf(cell) + AIR;
-  const height = cell.height ?? LETTERING;
   const drawn = cell.drawn?.items({ x: x + left + width / 2, y: (top - label - AIR + bottom) / 2 }) ?? [];
   return [
     ...(left > 0 ? [stroke("ruler", { x: x + left, y: bottom }, { x: x + left, y: top })] : []),
     ...(cell.label === "" ? [] : [letters(cell.label, AIR + labelOf(cell), labelOf(cell))]),
-    ...lines.map((line, i) => letters(line, AIR + label + height + i * pitchOf(cell), height)),
+    ...lines.map((line, i) => letters(line, AIR + label + height + i * height * PITCH, height)),
     ...drawn,
   ];
 }

@@ -51,7 +51,7 @@ test("the panel says the face, the hand, the allowances and the seam", () => {
   begin({ hand: "opposite", seam: { kind: "grooved", width: 6, share: 0.5 } });
   const checks = within(screen.getByLabelText("Check before you cut"));
   expect(checks.getAllByRole("listitem").map((one) => one.textContent)).toEqual([
-    "Print at 100 %, actual size, and measure the rulers: 100 mm must be 100 mm.",
+    "Print at 100 %, actual size, and measure both rulers of a page: each must be as long as its figures say.",
     "The inside of the pipe is up.",
     "The piece is of the opposite hand: the mirror image of the description.",
     "Added: groove 9 mm at the first edge of the seam, groove 9 mm at the last edge of the seam.",

@@ -9,19 +9,21 @@ import { type DocumentKind, documentPages } from "../../../src/drawing/sheets/do
 import type { Page } from "../../../src/drawing/sheets/page";
 import { type PaperName, paperNamed } from "../../../src/drawing/sheets/papers";
 import type { Section } from "../../../src/drawing/sheets/section";
+import { ENGLISH_SHEET } from "../../../src/drawing/sheets/sheetWords";
 import { DEFAULT_SETUP, type PageSetup } from "../../../src/drawing/sheets/setup";
 import { collisions } from "../../support/collisions";
 import { developed } from "../../support/developed";
-import { openingCut, pipeJob, planeCut } from "../../support/pipeJob";
+import { type Job, openingCut, pipeJob, planeCut } from "../../support/pipeJob";
 
 const small = developed(pipeJob({ diameter: 40, length: 80, stations: 8 }));
 const large = developed(pipeJob({ diameter: 300, length: 700, cuts: [openingCut({ shape: "round", diameter: 60 }, { height: 300 })] }));
-const shop = developed({
+const shopJob: Job = {
   ...pipeJob({
     diameter: 100, length: 150, thickness: 1.6, basis: "outside", cuts: [planeCut({ angle: 30, height: 110 })],
     fabrication: { quantity: 3, gauge: null, seam: { kind: "lap", width: 12, share: 1 }, edges: { top: { kind: "none" }, bottom: { kind: "hem", width: 6 } }, plates: { top: { fit: "inside", gap: 1 }, bottom: null } },
   }), title: "Vent",
-});
+};
+const shop = developed(shopJob);
 
 /** A top of six planes, each closed by a plate of its own. */
 const manyParts = developed(pipeJob({
@@ -146,6 +148,56 @@ describe("documentPages: tiles", () => {
     const a1 = pagesOf(sections(large, "template", on("A4"))).find(({ name }) => name === "A1")!;
     const names = a1.items.flatMap((item) => (item.kind === "text" ? [item.text] : []));
     for (const name of ["A1", "A2", "B1"]) expect(names).toContain(name);
+  });
+});
+
+describe("documentPages: very small sheets", () => {
+  const own = (width: number, height: number, more: Partial<PageSetup> = {}): PageSetup => ({ ...DEFAULT_SETUP, paper: { kind: "own", width, height }, ...more });
+  const setups = [own(150, 150), own(148, 148, { margin: 0 }), own(150, 150, { margin: 20 }), own(150, 2000, { margin: 20 }), own(148, 210), on("A4", { margin: 40 }), on("A4", { margin: 50 }), on("A4", { margin: 0 }), { ...DEFAULT_SETUP, paper: { kind: "roll", width: 150 } } as PageSetup];
+  const titled = developed({ ...shopJob, title: "A title of a job that is as long as one may be, and says where the piece goes and who drew it, on which day of May, 2031" });
+
+  it("print every field of the title block and every caution whole, inside the margins, on more pages where one is too small", () => {
+    for (const setup of setups) {
+      for (const development of [shop, titled]) {
+        const [section] = sections(development, "template", setup, { date: "3 May" });
+        const words = section!.pages.filter(({ name }) => !/^[A-Z]+\d+$/.test(name)).map(said).join(" ");
+        for (const one of [...ENGLISH_SHEET.cautions, development.job.title, "steel, 1.6 thick", "hem 6 at the bottom", "Kerf and root gap are not included.", "3 May"]) expect(words, JSON.stringify(setup)).toContain(one);
+        for (const { items, width, height, name } of section!.pages) {
+          const { left, right, bottom, top } = boundsOf(items);
+          expect(Math.min(left, bottom, width - right, height - top), name).toBeGreaterThanOrEqual(setup.margin - 1e-9);
+          if (!items.some(({ kind }) => kind === "group")) expect(collisions(items), `${JSON.stringify(setup)} ${name}`).toEqual([]);
+        }
+      }
+    }
+  });
+
+  it("name on every page the rulers that stand there", () => {
+    for (const setup of setups) {
+      for (const page of pagesOf(sections(shop, "template", setup))) {
+        const [, length] = /Check the (\d+) mm ruler/.exec(said(page)) ?? [];
+        const lines = page.items.filter((item) => item.kind === "path" && item.pen === "ruler").map((item) => boundsOf([item]));
+        for (const [along, across] of [["right", "left"], ["top", "bottom"]] as const) {
+          const other = along === "right" ? (["top", "bottom"] as const) : (["right", "left"] as const);
+          expect(lines.some((line) => line[other[0]] === line[other[1]] && Math.abs(line[along] - line[across] - Number(length)) < 1e-9)).toBe(true);
+        }
+      }
+    }
+  });
+
+  it("draw match marks clear of the rulers, however little the sheets share", () => {
+    for (const overlap of [0, 2, 5, 10]) {
+      for (const page of pagesOf(sections(large, "template", on("A4", { margin: 0, overlap }))).filter(({ name }) => name !== "cover")) {
+        const { clip } = group(page)!;
+        const marks = page.items.flatMap((item): { items: readonly Item[]; within: typeof clip | null }[] => (item.kind === "group" ? [{ items: item.items, within: item.clip }] : [{ items: [item], within: null }]))
+          .flatMap(({ items, within }) => items.filter((item) => "pen" in item && item.pen === "match mark").map((item) => ({ item, within })));
+        expect(marks.length, page.name).toBeGreaterThan(3);
+        for (const { item, within } of marks) {
+          const { left, bottom } = within ?? boundsOf([item]);
+          expect(left).toBeGreaterThanOrEqual(clip.left);
+          expect(bottom).toBeGreaterThanOrEqual(clip.bottom);
+        }
+      }
+    }
   });
 });
 

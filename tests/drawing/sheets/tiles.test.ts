@@ -61,6 +61,17 @@ describe("tilesOver", () => {
     }
   });
 
+  it("runs its trim lines beside straight lines where that costs no tile", () => {
+    const { art, bounds, outlines } = cut(box(180, 90));
+    const middle = stroke("centre line", { x: 93, y: 0 }, { x: 93, y: 90 });
+    for (const all of [art, [...art, middle]]) {
+      const tiles = tilesOver({ art: all, bounds, outlines }, 100, 100, 10);
+      expect(tiles).toHaveLength(2);
+      const trim = (tiles[1]?.window.left ?? 0) + 5;
+      expect(Math.abs(trim - 93) > 1, String(trim)).toBe(all !== art);
+    }
+  });
+
   it("refuses an overlap of half a window", () => {
     expect(() => tilesOver(cut(box(90, 90)), 100, 100, 50)).toThrow(RangeError);
   });
