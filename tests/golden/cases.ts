@@ -94,7 +94,7 @@ function pictorialCase(name: string, file: string, fraction: number, station: nu
 }
 
 const made = (job: Job) => () => developed(job);
-const third = (job: Job): Job => ({ ...job, drawing: { projection: "third" } });
+const third = (job: Job): Job => ({ ...job, drawing: { ...job.drawing, projection: "third" } });
 
 const roof = pipeJob({ diameter: 80, length: 160, cuts: [planeCut({ angle: 45, direction: 0, height: 120 })], seam: { at: "shortest" } });
 const inPieces = pipeJob({ diameter: 80, length: 160, cuts: [

@@ -36,7 +36,7 @@ export function pipeJob(pipe: PipeDescription): Job {
       seam: pipe.seam ?? { at: "front" }, stations: pipe.stations ?? 12, critical: pipe.critical ?? false,
       extra: [...(pipe.extra ?? [])], face: pipe.face ?? "outside",
     },
-    drawing: { projection: "first" },
+    drawing: { projection: "first", sheetScale: null },
     fabrication: {
       purpose: "blank", surface: "mean", kFactor: 0.5, paper: 0, hand: "described", material: "steel", density: null, gauge: null, quantity: 1,
       seam: { kind: "butt", gap: 0 }, edges: { top: { kind: "none" }, bottom: { kind: "none" } }, plates: { top: null, bottom: null },

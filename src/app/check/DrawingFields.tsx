@@ -1,7 +1,8 @@
+import { CHOICES } from "../../core/index";
 import { SettingField } from "../settings/SettingField";
 import { checkWords } from "../words/check";
 import { useExaggeration } from "./exaggeration";
-import { SCALES, type Sheet } from "./sheet";
+import { scaleOf, type Sheet } from "./sheet";
 import { changeSheet } from "./sheets";
 import { TextField } from "./TextField";
 import type { Check } from "./useCheck";
@@ -21,7 +22,8 @@ export function DrawingFields({ check: { sheet, faults, job } }: { check: Check 
   return (
     <fieldset>
       <legend>{checkWords.drawing}</legend>
-      <SettingField help="scale" label={checkWords.scale} value={sheet.scale} options={Object.fromEntries(Object.keys(SCALES).map((name) => [name, name]))} choose={(scale) => put({ scale: scale as Sheet["scale"] })} />
+      <SettingField help="scale" label={checkWords.scale} value={scaleOf(sheet, job)} options={Object.fromEntries(CHOICES.drawnScale.of.map((name) => [name, name]))} choose={(scale) => put({ scale: scale as Sheet["scale"] })} />
+      {job.drawing.sheetScale !== null && <p className="found">{checkWords.sheetScale(job.drawing.sheetScale)}</p>}
       {text("count", checkWords.count, "count", String(job.development.stations))}
       {text("start", checkWords.start, "angle", checkWords.atSeam)}
       <SettingField help="along" label={checkWords.along} value={sheet.along} options={checkWords.alongs} choose={(along) => put({ along: along as Sheet["along"] })} />

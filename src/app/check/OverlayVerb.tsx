@@ -10,11 +10,10 @@ import { useApp } from "../store/store";
 import { checkWords } from "../words/check";
 import { words } from "../words/interface";
 import { outputWords } from "../words/output";
-import { SCALES } from "./sheet";
 import type { Check } from "./useCheck";
 
 /** Makes an overlay at the drawing's scale, with what is allowed to either side, on the paper chosen for printing. */
-export function OverlayVerb({ check: { sheet, rule }, student }: { check: Check; student: string }) {
+export function OverlayVerb({ check: { readings, rule }, student }: { check: Check; student: string }) {
   const development = useApp(selectDevelopment);
   const format = useFormat();
   const { state, done, total } = usePdfJob();
@@ -23,7 +22,7 @@ export function OverlayVerb({ check: { sheet, rule }, student }: { check: Check;
 
   const make = async () => {
     const { overlayDocument } = await import("./overlayDocument");
-    const outcome = overlayDocument(development, { scale: SCALES[sheet.scale], tolerance: rule.tolerance, stepped: rule.girth === "stepped" }, format, student);
+    const outcome = overlayDocument(development, { scale: readings.scale, tolerance: rule.tolerance, stepped: rule.girth === "stepped" }, format, student);
     setProblem(outcome.ok ? null : (outcome.problems[0] ?? null));
     if (outcome.ok) await startPdf(outcome.pages, { title, fileName: cutFileName({ title, piece: [checkWords.overlayFile, student].filter((one) => one !== "").join(", "), size: null, extension: "pdf" }) });
   };

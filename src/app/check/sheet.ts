@@ -1,4 +1,4 @@
-import { CHOICES, type ReadingSheet } from "../../core/index";
+import { CHOICES, type DrawnScale, type Job, type ReadingSheet } from "../../core/index";
 
 // What stands in the fields of a check, as typed: the texts are the truth, so that nothing typed is ever lost.
 
@@ -9,10 +9,18 @@ export interface Sheet extends Pick<ReadingSheet, "scale" | "count" | "start" | 
   readonly marks: Readonly<Record<string, string>>;
 }
 
-/** Scales of drawings: mm on the paper for one mm. */
-export const SCALES = { "1:1": 1, "1:2": 0.5, "1:5": 0.2, "1:10": 0.1, "2:1": 2, "5:1": 5 } as const satisfies Record<Sheet["scale"], number>;
+export const emptySheet: Sheet = { scale: null, count: "", start: "", along: CHOICES.along.default, readings: {}, marks: {} };
 
-export const emptySheet: Sheet = { scale: CHOICES.drawnScale.default, count: "", start: "", along: CHOICES.along.default, readings: {}, marks: {} };
+/** The scale of the drawing: as said, else that of the sheets made of the job. */
+export function scaleOf({ scale }: Sheet, { drawing }: Job): DrawnScale {
+  return scale ?? drawing.sheetScale ?? CHOICES.drawnScale.default;
+}
+
+/** mm on the paper for one mm. */
+export function scaleFactor(scale: DrawnScale): number {
+  const [paper = 1, real = 1] = scale.split(":").map(Number);
+  return paper / real;
+}
 
 /** Whether anything was read or given. */
 export function isEmpty({ readings, marks }: Sheet): boolean {
@@ -35,7 +43,7 @@ export function openedSheet({ values, marks, ...drawing }: ReadingSheet): Sheet 
 export function keptSheet(data: unknown): Sheet | null {
   if (typeof data !== "object" || data === null) return null;
   const { scale, count, start, along, readings, marks } = data as Partial<Record<keyof Sheet, unknown>>;
-  if (!CHOICES.drawnScale.of.some((one) => one === scale) || !CHOICES.along.of.some((one) => one === along)) return null;
+  if ((scale !== null && !CHOICES.drawnScale.of.some((one) => one === scale)) || !CHOICES.along.of.some((one) => one === along)) return null;
   if (typeof count !== "string" || typeof start !== "string" || !areTexts(readings) || !areTexts(marks)) return null;
   return { scale: scale as Sheet["scale"], count, start, along: along as Sheet["along"], readings, marks };
 }

@@ -1,7 +1,7 @@
 import { parseQuantity, radians, type Job, type Piece, type Reading, type ReadingPlace, type Readings, type Rule } from "../../core/index";
 import type { Fault } from "../store/attempt";
 import { type ReadPlaces, placeKey, readPlaces } from "./places";
-import { SCALES, type Sheet } from "./sheet";
+import { scaleFactor, scaleOf, type Sheet } from "./sheet";
 
 // What was typed, as numbers: texts that cannot be read are faults by the key of their field, and are left out of the check.
 
@@ -36,7 +36,7 @@ export function typedReadings(job: Job, piece: Piece, sheet: Sheet): TypedReadin
   });
   return {
     places, faults,
-    readings: { scale: SCALES[sheet.scale], count, start: Number.isNaN(start) ? seam : radians(start), towards: sheet.along === "pattern" ? towards : (-towards as 1 | -1), values },
+    readings: { scale: scaleFactor(scaleOf(sheet, job)), count, start: Number.isNaN(start) ? seam : radians(start), towards: sheet.along === "pattern" ? towards : (-towards as 1 | -1), values },
     rule: job.marking,
   };
 }

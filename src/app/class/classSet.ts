@@ -1,7 +1,8 @@
-import { develop, type Development, type Job, type Problem, type Variant } from "../../core/index";
+import { develop, type Development, type DrawnScale, type Job, type Problem, type Variant } from "../../core/index";
 import { lessonPages, type LessonOutcome } from "../../drawing/lesson/lessonPages";
 import type { LessonKind, LessonSheets } from "../../drawing/lesson/lessonSheets";
 import type { Page } from "../../drawing/sheets/page";
+import { onSheets, sheetScaleOf } from "../teach/sheets/sheetScale";
 import type { Student } from "./studentsOf";
 import { variantJob } from "./variantJob";
 
@@ -44,11 +45,14 @@ export class SheetFault extends Error {
   }
 }
 
+/** A scale not known yet takes as much room in a code as the longest. */
+const LONGEST: DrawnScale = "1:1000";
+
 /** The largest scale at which every sheet of the class fits its paper, so that all are alike; null where the sheets have none. `told` after each; null too when it is stopped. */
 export async function scaleForAll(set: SetOf, told: (done: number) => Promise<boolean>): Promise<number | null> {
   let least: number | null = null;
   for (const [place, pupil] of set.pupils.entries()) {
-    const { scale } = drawn(set, place, pupil, null, await codeOf(set, pupil));
+    const { scale } = drawn(set, place, pupil, null, await codeOf(set, pupil, LONGEST));
     if (scale !== null) least = Math.min(least ?? scale, scale);
     if (!(await told(place + 1))) return null;
   }
@@ -58,13 +62,14 @@ export async function scaleForAll(set: SetOf, told: (done: number) => Promise<bo
 /** The pages of the class, in the order of its list. @throws SheetFault for a sheet that cannot be made. */
 export async function* setPages(set: SetOf, scale: number | null, told: (done: number) => void): AsyncGenerator<Page, void> {
   for (const [place, pupil] of set.pupils.entries()) {
-    yield* drawn(set, place, pupil, scale, await codeOf(set, pupil)).pages;
+    // Full size goes without saying, which keeps the code coarser.
+    yield* drawn(set, place, pupil, scale, await codeOf(set, pupil, scale === 1 ? null : sheetScaleOf(scale))).pages;
     told(place + 1);
   }
 }
 
-async function codeOf({ qr }: SetOf, { variant }: Pupil): Promise<LessonSheets["qr"]> {
-  return qr && qr(variant.code, variantJob(variant));
+async function codeOf({ qr }: SetOf, { variant }: Pupil, scale: DrawnScale | null): Promise<LessonSheets["qr"]> {
+  return qr && qr(variant.code, onSheets(variantJob(variant), scale));
 }
 
 function drawn({ kind, title, lesson }: SetOf, place: number, { student, variant: { code, job } }: Pupil, scale: number | null, qr: LessonSheets["qr"]): Extract<LessonOutcome, { ok: true }> {

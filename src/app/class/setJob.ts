@@ -8,6 +8,7 @@ import { correctionOn, usePrinters } from "../output/printers";
 import { makePdf } from "../print/makePdf";
 import type { Format } from "../quantity/format";
 import { lessonOf } from "../teach/sheets/lessonOf";
+import { rememberScale } from "../teach/sheets/rememberScale";
 import { useSheets } from "../teach/sheets/sheetChoices";
 import { words } from "../words/interface";
 import { classWords } from "../words/class";
@@ -57,6 +58,7 @@ export async function startSet(kind: SetKind, wish: SetWish): Promise<void> {
     if (!made || own.signal.aborted) return;
     const name = fileName(`${wish.job.title || words.untitled}, ${classWords.fileNames[kind]}`, kind === "answers" ? "csv" : "pdf");
     saveBlob(name, made.blob);
+    rememberScale(wish.job, made.scale);
     show({ state: "idle", saved: name, withoutCode: made.withoutCode });
   } catch (fault) {
     const place = fault instanceof SheetFault ? fault.place : 0;
@@ -79,10 +81,17 @@ async function pupilsOf({ job, students }: SetWish, told: (done: number) => Prom
   return students.flatMap((student, i) => search.found[i] ? [{ student, variant: search.found[i] }] : []);
 }
 
-async function fileOf(kind: SetKind, { job, format, place }: SetWish, pupils: readonly Pupil[], stage: Stage, signal: AbortSignal): Promise<{ readonly blob: Blob; readonly withoutCode: boolean } | null> {
+interface Made {
+  readonly blob: Blob;
+  readonly withoutCode: boolean;
+  /** Of its sheets; null where they have none. */
+  readonly scale: number | null;
+}
+
+async function fileOf(kind: SetKind, { job, format, place }: SetWish, pupils: readonly Pupil[], stage: Stage, signal: AbortSignal): Promise<Made | null> {
   if (kind === "answers") {
     const text = await classAnswers(pupils, job.exercise, format, stage("sheets"));
-    return text === null ? null : { blob: new Blob([text], { type: "text/csv;charset=utf-8" }), withoutCode: false };
+    return text === null ? null : { blob: new Blob([text], { type: "text/csv;charset=utf-8" }), withoutCode: false, scale: null };
   }
   let withoutCode = false;
   const qr: SetOf["qr"] = async (code, of) => {
@@ -95,7 +104,7 @@ async function fileOf(kind: SetKind, { job, format, place }: SetWish, pupils: re
   if (signal.aborted) return null;
   const told = stage("sheets");
   const blob = await makePdf(setPages(set, scale, (done) => void told(done)), { title: job.title || words.untitled, signal, onPage: () => undefined });
-  return blob && { blob, withoutCode };
+  return blob && { blob, withoutCode, scale };
 }
 
 /** The sheet of a piece as chosen for all sheets; who has no class of their own has the one written there. */

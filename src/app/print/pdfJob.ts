@@ -18,8 +18,8 @@ export const usePdfJob = create<PdfJob>()(() => idle);
 
 let running: AbortController | null = null;
 
-/** Makes the file and hands it to the reader; a file still being made is given up. What goes wrong is the state "failed". */
-export async function startPdf(pages: readonly Page[], { title, fileName }: { readonly title: string; readonly fileName: string }): Promise<void> {
+/** Makes the file and hands it to the reader; a file still being made is given up. What goes wrong is the state "failed". Whether it was handed over. */
+export async function startPdf(pages: readonly Page[], { title, fileName }: { readonly title: string; readonly fileName: string }): Promise<boolean> {
   cancelPdf();
   const own = new AbortController();
   running = own;
@@ -29,10 +29,13 @@ export async function startPdf(pages: readonly Page[], { title, fileName }: { re
   show({ state: "making", done: 0, total: pages.length });
   try {
     const blob = await makePdf(pages, { title, signal: own.signal, onPage: (done) => show({ state: "making", done, total: pages.length }) });
-    if (blob && !own.signal.aborted) saveBlob(fileName, blob);
+    const saved = blob !== null && !own.signal.aborted;
+    if (saved) saveBlob(fileName, blob);
     show(idle);
+    return saved;
   } catch {
     show({ ...idle, state: "failed" });
+    return false;
   }
 }
 

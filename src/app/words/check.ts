@@ -31,6 +31,7 @@ export const checkWords = {
 
   drawing: "The drawing",
   scale: "Drawn at",
+  sheetScale: (scale: string) => `Its sheets were made at ${scale}.`,
   count: "Spaces",
   start: "Numbered from",
   atSeam: "the seam",

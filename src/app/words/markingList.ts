@@ -46,7 +46,8 @@ export const listWords = {
     "too-long": "A cell of the file is too long.",
     headless: "The first line of the file must name its columns, one of them “Name”.",
     full: (most: number) => `A list holds at most ${most} students.`,
-    unknown: (heads: readonly string[]) => `These columns were left out: ${heads.slice(0, 6).join("; ")}${heads.length > 6 ? " …" : ""}`,
+    unknown: (heads: readonly string[]) => `These columns were left out: ${heads.slice(0, 6).join("; ")}${heads.length > 6 ? " …" : ""}.`,
+    odd: (cells: readonly string[]) => `Not understood, and left as it was: ${cells.slice(0, 6).join("; ")}${cells.length > 6 ? " …" : ""}.`,
     opened: (count: number) => `${count === 1 ? "One student" : `${count} students`} read from the file.`,
   },
   csv: {

@@ -22,6 +22,7 @@ export const sheetsWords = {
   orientations: { best: "whichever way is better", portrait: "upright", landscape: "lying" },
   atScale: ", at scale ",
   scale: "Scale",
+  sheetScale: "Scale of the sheets",
   largest: "the largest that fits",
   inAngle: ", in ",
   angle: "Projection",

@@ -26,7 +26,7 @@ export function defaultJob(): Job {
       extra: [],
       face: CHOICES.face.default,
     },
-    drawing: { projection: CHOICES.projection.default },
+    drawing: { projection: CHOICES.projection.default, sheetScale: null },
     fabrication: {
       purpose: CHOICES.purpose.default,
       surface: CHOICES.surface.default,

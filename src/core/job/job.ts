@@ -3,7 +3,7 @@
 
 import type { ExerciseChoices } from "./exerciseChoices";
 import type { FabricationChoices } from "./fabricationChoices";
-import type { Marking, ReadingSheet } from "./marking";
+import type { DrawnScale, Marking, ReadingSheet } from "./marking";
 
 export interface Job {
   format: "flatwright-job";
@@ -208,4 +208,6 @@ export type NamedSeam = "shortest" | "longest" | "front" | "right" | "back" | "l
 
 export interface DrawingChoices {
   projection: "first" | "third";
+  /** Of the last sheets made of it for a class, on which it is drawn by hand; null: none were made. */
+  sheetScale: DrawnScale | null;
 }

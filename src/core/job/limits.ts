@@ -105,7 +105,7 @@ export const CHOICES = {
   girthRule: { of: ["exact", "stepped", "either"], default: "exact" },
   markedBy: { of: ["eye", "girth", "ordinates", "angles", "seam"], default: "eye" },
   /** Scales of drawings (ISO 5455, from memory). */
-  drawnScale: { of: ["1:1", "1:2", "1:5", "1:10", "2:1", "5:1"], default: "1:1" },
+  drawnScale: { of: ["1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100", "1:200", "1:500", "1:1000", "2:1", "5:1", "10:1"], default: "1:1" },
   along: { of: ["pattern", "against"], default: "pattern" },
   plateFit: { of: ["outside", "mean", "inside"], default: "outside" },
 } as const;

@@ -21,10 +21,13 @@ export interface MarkingItem {
   by: "eye" | "girth" | "ordinates" | "angles" | "seam";
 }
 
+/** Paper mm : real mm of a drawing. */
+export type DrawnScale = "1:1" | "1:2" | "1:5" | "1:10" | "1:20" | "1:50" | "1:100" | "1:200" | "1:500" | "1:1000" | "2:1" | "5:1" | "10:1";
+
 /** What was read off one drawing, as typed. */
 export interface ReadingSheet {
-  /** The scale of the drawing: "1:2". */
-  scale: "1:1" | "1:2" | "1:5" | "1:10" | "2:1" | "5:1";
+  /** The scale of the drawing; null: that of the job's sheets. */
+  scale: DrawnScale | null;
   /** Equal spaces; empty: as many as the job has. */
   count: string;
   /** Where the numbering starts, degrees from the front; empty: at the seam. */

@@ -28,7 +28,7 @@ const typed = v.optional(list(v.strictObject({ at: text, text }), LIMITS.typed),
 
 /** The section `readings` of a job. */
 export const readingsSchema = v.strictObject({
-  scale: v.optional(v.picklist(CHOICES.drawnScale.of), CHOICES.drawnScale.default),
+  scale: v.optional(v.nullable(v.picklist(CHOICES.drawnScale.of)), null),
   count: v.optional(text, ""),
   start: v.optional(text, ""),
   along: v.optional(v.picklist(CHOICES.along.of), CHOICES.along.default),

@@ -102,6 +102,7 @@ const development = v.strictObject({
 
 const drawing = v.strictObject({
   projection: v.optional(v.picklist(CHOICES.projection.of), CHOICES.projection.default),
+  sheetScale: v.optional(v.nullable(v.picklist(CHOICES.drawnScale.of)), null),
 });
 
 export const jobSchema = v.strictObject({

@@ -14,7 +14,7 @@ const FIELD_ORDER = [
   ...["turn", "long", "legs", "profile", "cuts"],
   ...["purpose", "surface", "kFactor", "paper", "hand", "material", "density", "gauge", "quantity"],
   ...["seam", "stations", "critical", "extra", "face"],
-  ...["projection"],
+  ...["projection", "sheetScale"],
   ...["tolerance", "girth", "scale", "count", "along", "text", "marks", "by", "items", "values"],
   ...["step", "ranges", "seams", "hands", "inside", "ordinate", "sheet", "keeps", "seed"],
   ...["edges", "plates", "top", "bottom", "wire", "gap", "share", "slits", "fit"],

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { emptySheet, keptSheet, openedSheet, savedSheet, type Sheet } from "../../../src/app/check/sheet";
+import { emptySheet, keptSheet, openedSheet, savedSheet, scaleFactor, type Sheet } from "../../../src/app/check/sheet";
 import { typedReadings } from "../../../src/app/check/typedReadings";
-import type { Job } from "../../../src/core/index";
+import { CHOICES, type Job } from "../../../src/core/index";
 import { developed, hole, pipeWith, slant } from "../pipe";
 
 function typed(change: Partial<Sheet>, job: Job = pipeWith([slant, hole])) {
@@ -45,6 +45,14 @@ test("another count, start and direction number the drawing anew", () => {
   expect(places.blocks[0]?.rows).toHaveLength(13);
   expect(readings).toMatchObject({ count: 12, start: Math.PI / 2, scale: 0.5 });
   expect(readings.towards).toBe(-typed({}).readings.towards);
+});
+
+test("a drawing is taken to be at the scale of the job's sheets until another is said", () => {
+  const job: Job = { ...pipeWith([slant]), drawing: { projection: "first", sheetScale: "1:2" } };
+  expect(typed({}, job).readings.scale).toBe(0.5);
+  expect(typed({ scale: "1:1" }, job).readings.scale).toBe(1);
+  expect(typed({}).readings.scale).toBe(1);
+  expect(CHOICES.drawnScale.of.map(scaleFactor)).toEqual([1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50, 1 / 100, 1 / 200, 1 / 500, 1 / 1000, 2, 5, 10]);
 });
 
 test("a sheet goes into a job file and comes back from it, without its empty fields", () => {

@@ -6,6 +6,7 @@ import { scaleForAll, setPages, SheetFault, type SetOf } from "../../../src/app/
 import { unpackVariant } from "../../../src/app/class/packedVariant";
 import { variantJob } from "../../../src/app/class/variantJob";
 import { readVariantLink } from "../../../src/app/class/variantLink";
+import { onSheets, sheetScaleOf } from "../../../src/app/teach/sheets/sheetScale";
 import { exercise, format, pupilsNamed, setOf, writtenSet } from "../../support/classSet";
 import { pdfFile, type PdfFile } from "../../support/poppler";
 import { pipeWith, slant } from "../pipe";
@@ -38,7 +39,9 @@ describe("a class set", () => {
     }
   });
 
-  test("has a code on every sheet that a camera reads: it opens that student's piece", async () => {
+  test("has a code on every sheet that a camera reads: it opens that student's piece, at the scale of the sheet", async () => {
+    const scale = sheetScaleOf(await scaleForAll(setOf(pupils, "question"), onAnd));
+    expect(scale).toBe("1:2");
     const file = opened(await writtenSet(setOf(pupils, "question")));
     for (const [i, { variant }] of pupils.entries()) {
       const { width, height, grey } = file.raster(i + 1, 150);
@@ -47,7 +50,7 @@ describe("a class set", () => {
       const read = jsQR(pixels, width, height);
       const address = readVariantLink(new URL(read?.data ?? "").hash);
       expect(address?.code).toBe(variant.code);
-      expect(await unpackVariant(address?.packed ?? "")).toEqual(variantJob(variant));
+      expect(await unpackVariant(address?.packed ?? "")).toEqual(onSheets(variantJob(variant), scale));
     }
   }, 60_000);
 

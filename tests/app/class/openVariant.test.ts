@@ -6,6 +6,7 @@ import { leavePiece, openCode, openLinked } from "../../../src/app/class/openVar
 import { packVariant } from "../../../src/app/class/packedVariant";
 import { variantJob } from "../../../src/app/class/variantJob";
 import { writeVariantLink } from "../../../src/app/class/variantLink";
+import { rememberScale } from "../../../src/app/teach/sheets/rememberScale";
 import { replaceJob } from "../../../src/app/store/changes";
 import { useApp } from "../../../src/app/store/store";
 import { pipeWith, slant } from "../pipe";
@@ -60,6 +61,22 @@ test("a link brings its piece on the board without the exercise, and leaves an a
   await openLinked(window.location.hash);
   expect(onBoard()).toEqual(variantJob(variant));
   expect(window.location.hash).toBe("#check");
+});
+
+test("by its code or by its link, a piece comes at the scale its sheets were made at, and the code stays the same", async () => {
+  const { code } = third();
+  rememberScale(exercise, 0.5);
+  expect(await openCode(code)).toBeNull();
+  expect(onBoard().drawing.sheetScale).toBe("1:2");
+  const packed = await packVariant(onBoard());
+  replaceJob(pipeWith([]));
+  await openLinked(new URL(writeVariantLink("http://school.example/", { code, packed })).hash);
+  expect(onBoard().drawing.sheetScale).toBe("1:2");
+});
+
+test("sheets made of a job that is on the board no more leave the one there as it is", () => {
+  rememberScale(pipeWith([slant], { diameter: 80 }), 0.5);
+  expect(onBoard()).toEqual(exercise);
 });
 
 test("a damaged link says so, and the job on the board stays", async () => {

@@ -137,7 +137,7 @@ const marking: fc.Arbitrary<Marking> = fc.record({
 });
 
 const typed = fc.array(fc.record({ at: text, text }), { maxLength: 5 });
-const readings: fc.Arbitrary<ReadingSheet> = fc.record({ scale: oneOf(CHOICES.drawnScale), count: text, start: text, along: oneOf(CHOICES.along), values: typed, marks: typed });
+const readings: fc.Arbitrary<ReadingSheet> = fc.record({ scale: fc.option(oneOf(CHOICES.drawnScale)), count: text, start: text, along: oneOf(CHOICES.along), values: typed, marks: typed });
 
 const exercise: fc.Arbitrary<ExerciseChoices> = fc.record({
   ranges: fc.array(fc.record({ field: fc.string({ maxLength: 40 }), from: within(LIMITS.rangeEnd), to: within(LIMITS.rangeEnd), step: within(LIMITS.rangeStep) }), { maxLength: 4 }),
@@ -162,7 +162,7 @@ export const jobArbitrary: fc.Arbitrary<Job> = fc.record({
     extra: fc.array(direction, { maxLength: 8 }),
     face: oneOf(CHOICES.face),
   }),
-  drawing: fc.record({ projection: oneOf(CHOICES.projection) }),
+  drawing: fc.record({ projection: oneOf(CHOICES.projection), sheetScale: fc.option(oneOf(CHOICES.drawnScale)) }),
   fabrication,
   marking,
   readings: fc.option(readings),

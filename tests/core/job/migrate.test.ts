@@ -16,7 +16,7 @@ describe("bringUpToDate from version 1", () => {
         version: 2,
         part: { ...part, cuts: part.cuts.map((cut) => ({ ...cut, on: true })) },
         development: { seam: { at: "angle", angle: seam }, stations, critical: false, extra: [], face: "inside" },
-        drawing: { projection },
+        drawing: { projection, sheetScale: null },
         fabrication: defaultJob().fabrication,
         marking: defaultJob().marking,
         readings: null,

@@ -72,7 +72,7 @@ describe("parseJob of a good job", () => {
         cuts: [],
       },
       development: { seam: { at: "shortest" }, stations: 12, critical: false, extra: [], face: "inside" },
-      drawing: { projection: "first" },
+      drawing: { projection: "first", sheetScale: null },
       fabrication: {
         purpose: "blank", surface: "mean", kFactor: 0.5, paper: 0.1, hand: "described", material: "steel", density: null, gauge: null, quantity: 1,
         seam: { kind: "butt", gap: 0 }, edges: { top: { kind: "none" }, bottom: { kind: "none" } }, plates: { top: null, bottom: null },
@@ -93,7 +93,7 @@ describe("parseJob of a good job", () => {
   it("parseJob fills in the defaults of a scheme and of readings", () => {
     const marked = { ...SMALLEST, marking: { items: [{ id: "a", marks: -2 }] }, readings: {} };
     expect(jobOf(marked).marking.items).toEqual([{ id: "a", text: "", marks: -2, by: "eye" }]);
-    expect(jobOf(marked).readings).toEqual({ scale: "1:1", count: "", start: "", along: "pattern", values: [], marks: [] });
+    expect(jobOf(marked).readings).toEqual({ scale: null, count: "", start: "", along: "pattern", values: [], marks: [] });
   });
 
   it("parseJob wants the width of what is added", () => {

@@ -18,7 +18,7 @@ const examples = readdirSync(EXAMPLES).filter((name) => name.endsWith(".json")).
 
 const vent = (attitude: "upright" | "lying", projection: "first" | "third"): Development => {
   const job = pipeJob({ diameter: 90, length: 200, attitude, cuts: [planeCut({ angle: 30, direction: 180, height: 150 }), openingCut({ shape: "round", diameter: 30 }, { direction: 270, height: 60 })] });
-  return developed({ ...job, drawing: { projection } });
+  return developed({ ...job, drawing: { ...job.drawing, projection } });
 };
 
 describe("board", () => {

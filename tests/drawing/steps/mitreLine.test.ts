@@ -11,7 +11,7 @@ describe("mitreLine", () => {
   for (const attitude of ["upright", "lying"] as const) {
     for (const projection of ["first", "third"] as const) {
       it(`carries a point of the circle to its element in the other view: ${attitude}, ${projection} angle`, () => {
-        const development = developed({ ...pipeJob({ diameter: 60, length: 90, attitude }), drawing: { projection } });
+        const development = developed({ ...pipeJob({ diameter: 60, length: 90, attitude }), drawing: { projection, sheetScale: null } });
         const drawn = board(development, { width: 300, height: 200 });
         const [piece] = development.pieces;
         const [, other] = broadsideNames(drawn.views);

@@ -2,7 +2,7 @@ import { csvNumber, csvText, type CsvFormat } from "../../../output/csv/csvText"
 import type { Format } from "../../quantity/format";
 import { listWords } from "../../words/markingList";
 import { placeKey } from "../places";
-import { emptySheet, type Sheet } from "../sheet";
+import { emptySheet, scaleOf, type Sheet } from "../sheet";
 import { placesIn } from "../typedReadings";
 import { headOf, markHead } from "./columns";
 import { likelyWords } from "./resultWords";
@@ -19,7 +19,7 @@ export function listCsv(results: readonly StudentResult[], sheetOf: (id: string)
   const rows = results.map((one) => {
     const sheet = sheetOf(one.row.id) ?? emptySheet;
     const texts = [...keys.map((key) => sheet.readings[key] ?? ""), ...items.map((id) => sheet.marks[id] ?? "")];
-    return [one.row.name, one.row.code, sheet.scale, sheet.count, sheet.start, csv.alongs[sheet.along], ...texts, ...resultCells(one, format, file)];
+    return [one.row.name, one.row.code, one.ok ? scaleOf(sheet, one.check.job) : (sheet.scale ?? ""), sheet.count, sheet.start, csv.alongs[sheet.along], ...texts, ...resultCells(one, format, file)];
   });
   return csvText([heads, ...rows], file.separator);
 }

@@ -41,6 +41,12 @@ function isOfCodes(onBoard: Job, exercise: Job, rows: readonly ListRow[]): boole
   return codes.length > 0 && !knows(exercise) && knows(onBoard);
 }
 
+/** Takes the scale a student's sheet was made at for that of the class; a piece that knows none leaves it. */
+export function takeScale({ drawing: { sheetScale } }: Job): void {
+  const { exercise, rows } = useMarkingList.getState();
+  if (exercise && sheetScale !== null && sheetScale !== exercise.drawing.sheetScale) keep({ exercise: { ...exercise, drawing: { ...exercise.drawing, sheetScale } }, rows });
+}
+
 /** Takes a student out; what was read of their drawing stays kept. */
 export function removeRow(id: string): void {
   const { exercise, rows } = useMarkingList.getState();
@@ -85,13 +91,22 @@ function isRow(data: unknown): data is ListRow {
   return [id, name, code].every((text) => typeof text === "string");
 }
 
-// A scheme changed while a student's piece is on the board is that of the whole class.
-useApp.subscribe(({ development: { job } }, before) => {
+// A scheme changed, or sheets made at another scale, while the exercise or a student's piece is on the board: that is so for the whole class.
+useApp.subscribe(({ development: { job }, message }, { development: { job: former } }) => {
   const { student } = useSheets.getState();
   const { exercise, rows } = useMarkingList.getState();
-  if (job === before.development.job || !exercise || student?.piece !== pieceKey(job) || job.marking === exercise.marking) return;
-  keep({ exercise: { ...exercise, marking: job.marking }, rows });
+  if (job === former || !exercise || (job.marking === former.marking && job.drawing.sheetScale === former.drawing.sheetScale)) return;
+  const key = pieceKey(job);
+  if (key !== pieceKey(former) || (student?.piece !== key && !isSameExercise(job, exercise))) return;
+  // A job that was opened brings its scale, but its scheme is no change of the one here.
+  const opened = message?.kind === "set-aside" && message.job === former;
+  if (opened) takeScale(job);
+  else keep({ exercise: { ...exercise, marking: job.marking, drawing: job.drawing }, rows });
 });
+
+function isSameExercise(one: Job, other: Job): boolean {
+  return pieceKey(one) === pieceKey(other) && JSON.stringify(one.exercise) === JSON.stringify(other.exercise);
+}
 
 // A list whose codes are of another exercise takes that exercise when it comes to the board.
 useApp.subscribe(({ development: { job } }, before) => {

@@ -23,9 +23,9 @@ export async function openList(file: File): Promise<{ readonly ok: boolean; read
   if (rows.length + fresh.length > MOST_STUDENTS) return { ok: false, said: said.full(MOST_STUDENTS) };
   putRows([...rows, ...fresh], selectJob(useApp.getState()));
   for (const { student: { sheet }, row } of placed) {
-    putSheet(studentKey(row.id), (now) => ({ ...sheet, readings: { ...now.readings, ...sheet.readings }, marks: { ...now.marks, ...sheet.marks } }));
+    putSheet(studentKey(row.id), (now) => ({ ...now, ...sheet, readings: { ...now.readings, ...sheet.readings }, marks: { ...now.marks, ...sheet.marks } }));
   }
-  return { ok: true, said: [said.opened(read.students.length), ...(read.unknown.length > 0 ? [said.unknown(read.unknown)] : [])].join(" ") };
+  return { ok: true, said: [said.opened(read.students.length), ...(read.unknown.length > 0 ? [said.unknown(read.unknown)] : []), ...(read.odd.length > 0 ? [said.odd(read.odd)] : [])].join(" ") };
 }
 
 function isSame(row: ListRow, { name, code }: Pick<ReadStudent, "name" | "code">): boolean {

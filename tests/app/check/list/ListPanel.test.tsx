@@ -12,16 +12,19 @@ import { variantJob } from "../../../../src/app/class/variantJob";
 import { saveText } from "../../../../src/app/files/saveText";
 import { change, replaceJob } from "../../../../src/app/store/changes";
 import { useSettings } from "../../../../src/app/store/settings";
+import { rememberScale } from "../../../../src/app/teach/sheets/rememberScale";
+import { onSheets } from "../../../../src/app/teach/sheets/sheetScale";
 import { useApp } from "../../../../src/app/store/store";
 import { listWords } from "../../../../src/app/words/markingList";
-import { exerciseOf, variants } from "../../../../src/core/index";
-import { pipeWith, slant } from "../../pipe";
+import { exerciseOf, variants, type Job } from "../../../../src/core/index";
+import { developed, pipeWith, slant } from "../../pipe";
 
 vi.mock("../../../../src/app/files/saveText", () => ({ saveText: vi.fn() }));
 
 const job = pipeWith([slant]);
 const exercise = { ...job, exercise: { ...job.exercise, ranges: [{ field: "part.cuts.slope.angle", from: 20, to: 50, step: 5 }] } };
 const row = (name: string) => useMarkingList.getState().rows.find((one) => one.name === name)!;
+const pieceTops = (of: Job) => developed(of).pieces[0]!.stations.map(({ top }) => top!);
 const table = () => screen.getByRole("table");
 const file = (text: string) => new File([text], "class.csv", { type: "text/csv" });
 
@@ -89,6 +92,42 @@ test("a piece opened by its code is that of a student of the list, whose sheet i
   expect(screen.getByRole<HTMLInputElement>("textbox", { name: "Stretch-out" }).value).toBe("");
   await userEvent.click(screen.getByRole("button", { name: "Type into the sheet of Ben" }));
   await waitFor(() => expect(screen.getByRole<HTMLInputElement>("textbox", { name: "Stretch-out" }).value).toBe("281"));
+});
+
+test("the scale at which the sheets of a class were made is that of its drawings, also for a list begun before; the student's own choice stays", async () => {
+  const found = variants(exerciseOf(exercise), 2);
+  const [ada, ben] = found.ok ? found.variants : [];
+  const half = (variant: typeof ada) => pieceTops(variant!.job).map((top) => (top / 2).toFixed(2));
+  await openList(file(`Name,Code,${half(ada).map((_, k) => `Top ${k}`).join(",")}\nAda,${ada!.code},${half(ada).join(",")}\nBen,${ben!.code},${half(ben).join(",")}`));
+  rememberScale(useApp.getState().development.job, 0.5);
+  render(<ListPanel />);
+  await waitFor(() => expect(table().textContent).toMatch(/Ada.*all right.*Ben.*all right/), { timeout: 30_000 });
+  cleanup();
+  await takeStudent(row("Ben"));
+  render(<CheckMargin />);
+  const scale = () => screen.getByRole<HTMLSelectElement>("combobox", { name: "Drawn at" });
+  expect(scale().value).toBe("1:2");
+  expect(screen.getByText("Its sheets were made at 1:2.")).toBeTruthy();
+  await userEvent.selectOptions(scale(), "1:1");
+  await userEvent.click(screen.getByRole("button", { name: "Previous student" }));
+  await waitFor(() => expect(scale().value).toBe("1:2"));
+  await userEvent.click(screen.getByRole("button", { name: "Next student" }));
+  await waitFor(() => expect(scale().value).toBe("1:1"));
+});
+
+test("a student's piece opened from its sheet brings the scale of that sheet to a list that does not know it, but no other scheme", async () => {
+  const found = variants(exerciseOf(exercise), 1);
+  const variant = found.ok ? found.variants[0]! : null;
+  change((of) => ({ ...of, marking: { ...of.marking, tolerance: 2 } }), "rule");
+  await openList(file(`Name,Code\nAda,${variant!.code}`));
+  replaceJob(onSheets(variantJob(variant!), "1:5"));
+  render(<CheckMargin />);
+  await userEvent.click(screen.getByRole("button", { name: "Type into the sheet of Ada" }));
+  await waitFor(() => expect(screen.getByText("Ada, 1 of 1")).toBeTruthy());
+  expect(useMarkingList.getState().exercise).toMatchObject({ drawing: { sheetScale: "1:5" }, marking: { tolerance: 2 } });
+  expect(useApp.getState().development.job).toMatchObject({ drawing: { sheetScale: "1:5" }, marking: { tolerance: 2 } });
+  replaceJob(onSheets(variantJob(variant!), "1:2"));
+  expect(useMarkingList.getState().exercise).toMatchObject({ drawing: { sheetScale: "1:2" }, marking: { tolerance: 2 } });
 });
 
 test("a code of another exercise is said in its line, and nobody's piece is taken for it", async () => {

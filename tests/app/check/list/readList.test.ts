@@ -14,9 +14,16 @@ test("every head of a column comes back to its place", () => {
 test("a list separated by semicolons keeps its decimal commas, in whatever order its columns stand", async () => {
   const read = await readList("Top 0;Name;Code;Drawn at;Numbered;Marks views\r\n157,5;Ada Beck;;1:2;the other way;3\r\n");
   expect(read).toEqual({
-    ok: true, unknown: [],
-    students: [{ name: "Ada Beck", code: "", sheet: { scale: "1:2", along: "against", count: "", start: "", readings: { "top 0": "157,5" }, marks: { views: "3" } } }],
+    ok: true, unknown: [], odd: [],
+    students: [{ name: "Ada Beck", code: "", sheet: { scale: "1:2", along: "against", readings: { "top 0": "157,5" }, marks: { views: "3" } } }],
   });
+});
+
+test("a scale is read also as a spreadsheet writes it that took it for a time; one that is none is named and left", async () => {
+  const scales = ["1:2", "1 : 2", "1/2", "01:02", "01:02:00", "1:3", "half", ""];
+  const read = await readList(["Name,Drawn at", ...scales.map((scale, i) => `S${i},${scale}`)].join("\n"));
+  expect(read.ok && read.students.map(({ sheet }) => sheet.scale)).toEqual(["1:2", "1:2", "1:2", "1:2", "1:2", undefined, undefined, undefined]);
+  expect(read).toMatchObject({ odd: ["S5: 1:3", "S6: half"] });
 });
 
 test("columns that nobody knows are named, what was worked out is left to be worked out anew", async () => {
