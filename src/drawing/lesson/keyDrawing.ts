@@ -35,7 +35,7 @@ export function keyDrawing({ board, frame, taken }: LessonLayout, development: D
   const isOpen = (box: Box) => isWithin(box, frame) && !others.some((other) => boxesOverlap(box, other));
   const lines = board.items.filter(({ kind }) => kind !== "text"), texts = board.items.filter(({ kind }) => kind === "text");
   const ordinates = ordinateFigures(pattern, piece, figures, lettering, isOpen);
-  const drawn = [...linesApart(constructionOf(board, development, piece, way)), ...(way === "hand" ? chordTicks(board, piece) : []), ...ordinates.leaders, ...lines].map(faint);
+  const drawn = [...linesApart(constructionOf(board, development, piece, way)), ...ordinates.leaders, ...lines].map(faint);
   return { items: clearedFigures([...drawn, ...texts, ...ordinates.figures]), left: ordinates.left, taken: growBox(boundsOf(ordinates.figures), 1) };
 }
 
@@ -43,7 +43,7 @@ function isWithin(box: Box, frame: Box): boolean {
   return box.left > frame.left && box.right < frame.right && box.bottom > frame.bottom && box.top < frame.top;
 }
 
-/** Thin lines of every step but the ticks of the dividers; of the stations those at the quarters first, so that these stand where not all have room. */
+/** Thin lines of every step; of the stations those at the quarters first, so that these stand where not all have room. */
 function constructionOf(board: LessonBoard, development: Development, piece: Piece, way: Way): Item[] {
   const { views, shown } = board;
   const whole = shown.size === 3;
@@ -52,7 +52,7 @@ function constructionOf(board: LessonBoard, development: Development, piece: Pie
   const mitre = whole && needsMitre(board, development) ? [mitreLine(board, development.job.drawing.projection, piece.form.cutRadius).line] : [];
   return [
     ...uncutPipe(board, piece, broadsideNames(views).filter((name) => shown.has(name))),
-    ...(way === "hand" ? circleRadii(board, piece) : []),
+    ...(way === "hand" ? [...circleRadii(board, piece), ...chordTicks(board, piece)] : []),
     ...mitre,
     ...raisedElements(board, piece, stationsApart(board, piece)),
     ...rays.flatMap(({ toCut, toViews, toPattern, toOpening }) => [...toCut, ...(whole ? toViews : []), ...toPattern, ...openings.flatMap(toOpening)]),

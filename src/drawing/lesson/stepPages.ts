@@ -1,108 +1,79 @@
 // The construction as pictures, so many to a page: each step as far as it has come, what is new in full lines over the faint rest, with
-// its name and what is done.
+// its name and what is done. The last, with all dimensions, stands alone.
 
-import { type Board, board } from "../board/board";
 import { type Box, growBox } from "../box";
 import { clearedFigures } from "../dimension/clearedFigures";
 import type { Item } from "../display";
-import { LETTERING } from "../lettering";
 import { moveItem } from "../moveItem";
 import { type Layout, layoutsFor } from "../sheets/layouts";
 import { drawnAt } from "../steps/drawnAt";
-import { type Step, steps } from "../steps/steps";
+import { linesApart } from "../steps/linesApart";
+import type { Step } from "../steps/steps";
 import { stroke } from "../strokes";
-import { capital } from "../tradeWords";
-import { type SheetBody, sheetRoom } from "./lessonSheet";
+import type { SheetBody } from "./lessonSheet";
 import type { LessonSheets } from "./lessonSheets";
 import { lettered, linesOf } from "./lessonText";
+import { AIR, type Grid, drawnIn, gridOn, pictureRoom, wordsOf } from "./stepGrid";
 
 /** Columns by rows for so many to a page, tried in turn. */
-const GRIDS: Readonly<Record<number, readonly (readonly [number, number])[]>> = { 6: [[3, 2], [2, 3]], 4: [[2, 2]], 2: [[2, 1], [1, 2]], 1: [[1, 1]] };
+const GRIDS: Readonly<Record<number, readonly (readonly [number, number])[]>> = { 6: [[3, 2], [2, 3]], 4: [[2, 2], [1, 4], [4, 1]], 2: [[2, 1], [1, 2]], 1: [[1, 1]] };
 
 /** Fewer to a page are drawn where figures of the usual height would smother so many. */
 const COUNTS = [6, 4, 2, 1];
 
-/** Air inside a cell, mm; and what a board may be too large for it by. */
-const AIR = 3, CLOSE = 0.5;
-
 /** As long as a sheet cut from a roll is made, mm. */
 const ROLL = 600;
 
-/** So many to a page have room for a name and what is new, fewer for what is done and why. */
-const MANY = 4;
-
-interface Grid {
-  readonly layout: Layout;
-  readonly cells: readonly Box[];
-  readonly board: Board;
-  /** Height of the words over a picture, mm. */
-  readonly words: number;
-}
-
 /** Pages of pictures; null on paper too small for a single one. */
 export function stepPages(lesson: LessonSheets): { readonly layout: Layout; readonly bodies: readonly SheetBody[] } | null {
-  const { development, figures, words } = lesson;
   const layouts = layoutsFor(lesson.setup, { width: ROLL, height: ROLL });
-  const said = stepsOn(lesson, board(development, { ...ANY, figures, words: words.sheet }));
-  for (const count of COUNTS.filter((one) => one <= lesson.stepsPerPage)) {
-    const grids = layouts.flatMap((layout) => (GRIDS[count] ?? []).flatMap((shape) => gridOn(lesson, layout, shape, said)));
-    const [best] = grids.sort((a, b) => b.board.scale - a.board.scale);
-    if (best) return { layout: best.layout, bodies: bodiesOf(best, stepsOn(lesson, best.board)) };
+  const few = bestGrid(lesson, layouts, COUNTS.filter((one) => one <= lesson.stepsPerPage), true);
+  const last = few && bestGrid(lesson, [few.layout], [1], false);
+  return few && last && { layout: few.layout, bodies: [...bodiesOf(few, few.order, 0), ...bodiesOf(last, last.order.slice(-1), last.order.length - 1)] };
+}
+
+/** As many to a page as have room; with all words where that costs no picture. */
+function bestGrid(lesson: LessonSheets, layouts: readonly Layout[], counts: readonly number[], bare: boolean): Grid | null {
+  const said = drawnIn(lesson, ANY, bare).order;
+  for (const count of counts) {
+    for (const whole of [true, false]) {
+      const grids = layouts.flatMap((layout) => (GRIDS[count] ?? []).flatMap((shape) => PLACES.flatMap((place) => gridOn(lesson, layout, shape, { whole, place }, bare, said))));
+      const [best] = grids.sort((a, b) => b.board.scale - a.board.scale);
+      if (best) return best;
+    }
   }
   return null;
 }
 
+const PLACES = ["over", "beside"] as const;
+
 /** A window to draw in while only the words are wanted, mm. */
 const ANY = { width: 300, height: 200 };
 
-function stepsOn({ development, way, figures, words }: LessonSheets, drawn: Board): Step[] {
-  return steps(drawn, development, { way, figures, words: words.step });
-}
-
-/** The pictures on one paper, none when they do not fit their cells. */
-function gridOn(lesson: LessonSheets, layout: Layout, [columns, rows]: readonly [number, number], said: readonly Step[]): Grid[] {
-  const { frame, corner } = sheetRoom(lesson, layout, null);
-  const room = { ...frame, bottom: corner.top };
-  const width = (room.right - room.left) / columns, height = (room.top - room.bottom) / rows;
-  const words = Math.max(...said.map((step, i) => linesOf(wordsOf(step, i, columns * rows), width - 2 * AIR).at(-1)?.down ?? 0));
-  const high = height - words - 2 * AIR;
-  if (high < 4 * LETTERING) return [];
-  const made = board(lesson.development, { width: width - 2 * AIR, height: high, figures: lesson.figures, words: lesson.words.sheet });
-  const { bounds } = made;
-  if (bounds.right - bounds.left > width - 2 * AIR + CLOSE || bounds.top - bounds.bottom > high + CLOSE) return [];
-  const cells = Array.from({ length: columns * rows }, (_, i): Box => {
-    const left = room.left + (i % columns) * width, top = room.top - Math.floor(i / columns) * height;
-    return { left, right: left + width, top, bottom: top - height };
-  });
-  return [{ layout, cells, board: made, words }];
-}
-
-function bodiesOf({ cells, board: drawn, words }: Grid, order: readonly Step[]): SheetBody[] {
-  const pages = Math.ceil(order.length / cells.length);
+/** Pages of some of the steps, the first of them with this number in the order. */
+function bodiesOf(grid: Grid, some: readonly Step[], first: number): SheetBody[] {
+  const { cells, words } = grid;
+  const pages = Math.ceil(some.length / cells.length);
   return Array.from({ length: pages }, (_, page) => ({
     scale: null,
     items: cells.flatMap((cell, i) => {
-      const index = page * cells.length + i;
-      const step = order[index];
+      const step = some[page * cells.length + i];
       if (!step) return [];
+      const index = first + page * cells.length + i;
       const inside = growBox(cell, -AIR);
-      const text = lettered(linesOf(wordsOf(step, index, cells.length), inside.right - inside.left), { x: inside.left, y: inside.top });
-      return [...borders(cell), ...text, ...picture(drawn, order, index, { ...inside, top: inside.top - words })];
+      const text = lettered(linesOf(wordsOf(step, index, words.whole), words.width), { x: inside.left, y: inside.top });
+      return [...borders(cell), ...text, ...picture(grid, index, pictureRoom(inside, words))];
     }),
   }));
 }
 
 /** The drawing as it stands at a step, in the middle of its room. */
-function picture(drawn: Board, order: readonly Step[], index: number, { left, right, bottom, top }: Box): Item[] {
+function picture({ board: drawn, order, bounds }: Grid, index: number, { left, right, bottom, top }: Box): Item[] {
   const { construction, items, fresh } = drawnAt(drawn, order, index, null);
-  const { bounds } = drawn;
   const by = { x: (left + right - bounds.left - bounds.right) / 2, y: (bottom + top - bounds.bottom - bounds.top) / 2 };
-  const old = (item: Item): Item => (!fresh.has(item) && (item.kind === "path" || item.kind === "circle") && item.pen === "projection" ? { ...item, pen: "faint" } : item);
-  return clearedFigures([...construction, ...items].map(old)).map((item) => moveItem(item, by));
-}
-
-function wordsOf({ title, fresh, text }: Step, index: number, count: number): string[] {
-  return [`${index + 1}. ${title}`, count < MANY ? text : capital(fresh)];
+  const old = (item: Item): Item => ((item.kind === "path" || item.kind === "circle") && item.pen === "projection" ? { ...item, pen: "faint" } : item);
+  const thin = linesApart([...construction.filter((item) => fresh.has(item)), ...construction.filter((item) => !fresh.has(item)).map(old)]);
+  return clearedFigures([...thin, ...items.map((item) => (fresh.has(item) ? item : old(item)))]).map((item) => moveItem(item, by));
 }
 
 /** Thin lines to the neighbours below and on the right. */

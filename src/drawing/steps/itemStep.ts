@@ -3,6 +3,7 @@
 import type { Development } from "../../core/index";
 import type { BlockName } from "../board/arrange";
 import type { Board } from "../board/board";
+import { isMeasure } from "../board/isMeasure";
 import type { Item, PathItem } from "../display";
 import type { EndOn, Broadside } from "../view/views";
 import { isGivenIn } from "./cutSight";
@@ -32,11 +33,6 @@ export function itemStep({ job, pieces }: Development, board: Pick<Board, "block
   if (item.pen === "stretch-out") return { step: "stretch-out" };
   if (item.kind === "text") return isUnder(item.at, board) ? { step: "elements" } : { step: "carry", station };
   return item.pen === "station" || item.pen === "extra station" ? { step: "carry", station } : { step: "line-in" };
-}
-
-/** Dimensions with their arrowheads and figures, and words; the numbers of the stations are none. */
-function isMeasure(item: Drawn): boolean {
-  return item.kind === "arrowhead" || item.pen === "dimension" || (item.kind === "text" && item.ref?.station === undefined);
 }
 
 function viewStep({ part }: Development["job"], view: Broadside | EndOn, item: Drawn): StepName {

@@ -10,6 +10,9 @@ const APART = 0.7;
 /** What is left of a line between two others is drawn from this length on, sheet mm. */
 const LEFT = 1;
 
+/** Shorter lines, sheet mm, are ticks of the dividers: they stay, and nothing gives way to them. */
+const TICK = 3;
+
 /** Farther out of level or upright than this, sheet mm, a line is slanted. */
 const SLANT = 1e-3;
 
@@ -28,6 +31,7 @@ export function linesApart(items: readonly Item[]): Item[] {
     const ends = item.kind === "path" ? endsOf(item) : null;
     if (!ends) return [item];
     const [from, to] = ends;
+    if (Math.hypot(to.x - from.x, to.y - from.y) < TICK) return [item];
     const level = Math.abs(to.y - from.y) < SLANT;
     if (!level && Math.abs(to.x - from.x) >= SLANT) return [item];
     const run = level ? { at: from.y, from: Math.min(from.x, to.x), to: Math.max(from.x, to.x) } : { at: from.x, from: Math.min(from.y, to.y), to: Math.max(from.y, to.y) };

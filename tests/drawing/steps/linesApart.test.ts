@@ -28,6 +28,11 @@ describe("linesApart", () => {
     expect(linesApart([level(0, 0, 10), level(0.5, 0, 10.4), ...slanted])).toEqual([level(0, 0, 10), ...slanted]);
   });
 
+  it("leaves ticks as they are, and lines beside them", () => {
+    const ticks = [level(0, 0, 2.5), level(0.3, 0, 2.5), level(0.1, 0, 10)];
+    expect(linesApart(ticks)).toEqual(ticks);
+  });
+
   it("draws one of the marks of points that fall on one another", () => {
     expect(linesApart([mark(0, 0), mark(0.3, 0.3), mark(2, 0)])).toEqual([mark(0, 0), mark(2, 0)]);
   });
