@@ -1,7 +1,7 @@
 import type { Page } from "../../drawing/sheets/page";
 import type { Section } from "../../drawing/sheets/section";
 import { capital } from "../../drawing/tradeWords";
-import { scaleText } from "../../drawing/sheets/boardSection";
+import { scaleText } from "../../drawing/sheets/scales";
 import { PageView } from "../print/PageView";
 import type { Format } from "../quantity/format";
 import { useFormat } from "../quantity/useFormat";

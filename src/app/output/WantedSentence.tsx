@@ -1,6 +1,6 @@
 import { papersOf, type PaperFamily } from "../../drawing/sheets/papers";
 import type { Problem } from "../../core/index";
-import { SCALES, scaleText } from "../../drawing/sheets/boardSection";
+import { SCALES, scaleText } from "../../drawing/sheets/scales";
 import { useFormat } from "../quantity/useFormat";
 import { outputWords } from "../words/output";
 import { choose, documents, files, useOutput, type OutputChoices, type PaperWanted, type Wanted } from "./choices";

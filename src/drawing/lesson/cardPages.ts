@@ -4,7 +4,7 @@ import { type Box, boxOfPoints, growBox } from "../box";
 import type { Item } from "../display";
 import { freeBox } from "../freeBox";
 import { moveItem } from "../moveItem";
-import { SCALES, scaleText } from "../sheets/boardSection";
+import { SCALES, scaleText } from "../sheets/scales";
 import { type Layout, layoutsFor } from "../sheets/layouts";
 import { type CardPart, cardParts } from "./cardParts";
 import { type SheetBody, sheetRoom } from "./lessonSheet";

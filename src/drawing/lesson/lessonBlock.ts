@@ -2,7 +2,7 @@
 
 import { LETTERING } from "../lettering";
 import { projectionSymbol } from "../projectionSymbol";
-import { scaleText } from "../sheets/boardSection";
+import { scaleText } from "../sheets/scales";
 import { type Cell, type TitleBlock, titleBlock } from "../sheets/titleBlock";
 import type { LessonKind, LessonSheets } from "./lessonSheets";
 import { seamText } from "./seamText";

@@ -3,7 +3,7 @@
 
 import type { Piece } from "../../core/index";
 import { LETTERING } from "../lettering";
-import { SCALES } from "../sheets/boardSection";
+import { SCALES } from "../sheets/scales";
 import { layoutsFor } from "../sheets/layouts";
 import { evenStations } from "./evenStations";
 import { type LessonBoard, lessonBoards } from "./lessonBoard";

@@ -3,7 +3,7 @@
 import { type Development, type Piece, fabricate } from "../../core/index";
 import { boundsOf } from "../bounds";
 import { type Figures, METRIC } from "../figures";
-import { scaleText } from "../sheets/boardSection";
+import { scaleText } from "../sheets/scales";
 import type { DocumentOutcome } from "../sheets/documentPages";
 import type { PageSetup } from "../sheets/setup";
 import { setupProblems } from "../sheets/setupProblems";

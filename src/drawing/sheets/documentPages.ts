@@ -59,7 +59,7 @@ export function documentPages(development: Development, kind: DocumentKind, setu
   const sections: Section[] = [];
   if (asksFor("board")) {
     const board = boardSection(context);
-    if (!board) return { ok: false, problems: [{ code: "scale-too-large", field: "scale", ...(scale !== null && { value: scale }) }] };
+    if (!board) return { ok: false, problems: [scale === null ? { code: "paper-without-room", field: "paper", detail: { document: words.document.board } } : { code: "scale-too-large", field: "scale", value: scale }] };
     sections.push(board);
   }
   if (asksFor("parts")) sections.push(partsSection(context));

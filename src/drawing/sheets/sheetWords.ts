@@ -45,7 +45,7 @@ export interface SheetWords extends DrawingWords {
   readonly conventions: string;
   readonly calibration: { readonly title: string; readonly steps: readonly string[]; readonly across: (length: number) => string; readonly along: (length: number) => string; readonly diagonal: (length: string) => string };
   /** Heads of the station table and of the part list. */
-  readonly stationTable: Readonly<Record<"station" | "girth" | "bottom" | "top" | "length", string>>;
+  readonly stationTable: Readonly<Record<"station" | "girth" | "bottom" | "top" | "opening" | "length", string>>;
   readonly partList: Readonly<Record<"number" | "name" | "quantity" | "material" | "thickness" | "blank" | "area" | "cutLength" | "mass" | "totalMass" | "total", string>>;
 }
 
@@ -116,7 +116,7 @@ export function sheetWords(trade: TradeWords): SheetWords {
       along: (length) => `along: ${length} mm`,
       diagonal: (length) => `diagonals ${length} mm`,
     },
-    stationTable: { station: "Station", girth: trade.along, bottom: "Bottom", top: "Top", length: capital(trade.element) },
+    stationTable: { station: "Station", girth: trade.along, bottom: "Bottom", top: "Top", opening: "Openings", length: capital(trade.element) },
     partList: {
       number: "No.", name: "Part", quantity: "Number off", material: "Material", thickness: "Thickness", blank: "Blank", area: "Area", cutLength: "Cut length",
       mass: "Mass each", totalMass: "Mass in all", total: "Together",

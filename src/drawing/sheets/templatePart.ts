@@ -45,7 +45,6 @@ function piecePart(development: Development, made: FabricatedPiece, count: strin
   const { field } = words;
   const hand = made.hand === "opposite" ? [{ label: field.hand, value: words.opposite }] : [];
   const gap = job.fabrication.seam.kind === "butt" ? job.fabrication.seam.gap : 0;
-  const added = made.allowances.map(({ kind, place: where, width }) => words.allowance(kind, where, figures.length(width)));
   return {
     name: made.name, art, bounds: boundsOf(art), outlines: made.contours.map(({ segments }) => segments), heading: `${jobTitle(development, words)} · ${made.name}, ${count}`,
     cells: [
@@ -56,7 +55,7 @@ function piecePart(development: Development, made: FabricatedPiece, count: strin
       { label: field.face, value: made.face === "inside" ? words.insideUp : words.outsideUp },
       ...hand,
       { label: field.seamPlace, value: seam.at === "angle" ? words.seamAtAngle(figures.angle(seam.angle)) : words.seamAt[seam.at] },
-      { label: field.allowances, value: [added.length > 0 ? added.join(", ") : words.net, gap > 0 ? words.gapIncluded(figures.length(gap)) : words.notIncluded] },
+      { label: field.allowances, value: [allowancesText(made, figures, words), gap > 0 ? words.gapIncluded(figures.length(gap)) : words.notIncluded] },
     ],
   };
 }
@@ -88,6 +87,12 @@ function headCells(development: Development, { name, quantity }: { readonly name
 
 function sheetCell(value: string, words: SheetWords): Cell {
   return { label: words.field.sheet, value };
+}
+
+/** "lap 12 at the first seam edge, hem 6 at the bottom", or that it is net. */
+export function allowancesText({ allowances }: FabricatedPiece, figures: Figures, words: SheetWords): string {
+  const added = allowances.map(({ kind, place, width }) => words.allowance(kind, place, figures.length(width)));
+  return added.length > 0 ? added.join(", ") : words.net;
 }
 
 /** Material and thickness, by its gauge too where the job names a table of them. */

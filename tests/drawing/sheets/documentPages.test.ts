@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Development } from "../../../src/core/index";
 import { boundsOf } from "../../../src/drawing/bounds";
+import { board as drawnBoard } from "../../../src/drawing/board/board";
 import { boxesOverlap } from "../../../src/drawing/box";
 import { clearSpace } from "../../../src/drawing/clearSpace";
 import type { Item, TextItem } from "../../../src/drawing/display";
@@ -11,7 +12,7 @@ import { type PaperName, paperNamed } from "../../../src/drawing/sheets/papers";
 import type { Section } from "../../../src/drawing/sheets/section";
 import { ENGLISH_SHEET } from "../../../src/drawing/sheets/sheetWords";
 import { DEFAULT_SETUP, type PageSetup } from "../../../src/drawing/sheets/setup";
-import { collisions } from "../../support/collisions";
+import { collisions, textsOf } from "../../support/collisions";
 import { developed } from "../../support/developed";
 import { type Job, openingCut, pipeJob, planeCut } from "../../support/pipeJob";
 
@@ -248,6 +249,58 @@ describe("documentPages: board drawing", () => {
     const words = said(section!.pages[0]!);
     expect(words).toContain("A pipe, 80 high.");
     expect(words).toContain("Station");
+  });
+});
+
+describe("documentPages: what belongs to a board drawing", () => {
+  const vent = developed({
+    ...pipeJob({
+      diameter: 100, length: 200, stations: 16, cuts: [planeCut({ angle: 35, height: 150 }), openingCut({ shape: "round", diameter: 40 }, { direction: 270, height: 70 })],
+      fabrication: { seam: { kind: "lap", width: 12, share: 1 }, edges: { top: { kind: "flange", width: 10, slits: 10 }, bottom: { kind: "hem", width: 6 } } },
+    }), title: "Vent",
+  });
+  const sentences = ["A pipe, ⌀100, 200 high.", "A round opening of 40 faces left, 70 up."];
+  const board = (setup: PageSetup, development = vent) => sections(development, "board", setup, { sentences })[0]!;
+
+  it("is a table with the openings' ordinates: 40 round a height of 70 at the station that meets its middle", () => {
+    for (const setup of [on("A2"), on("A4"), on("A4", { margin: 40 })]) expect(pagesOf([board(setup)]).map(said).join(" ")).toMatch(/50 – 90/);
+  });
+
+  it("is what the shop adds, drawn and said; or that the pattern is net", () => {
+    const [page] = board(on("A2")).pages;
+    for (const one of ["bottom: hem 6", "top: flange 10", "lap 12 at the first seam edge, flange 10 at the top, hem 6 at the bottom"]) expect(said(page!)).toContain(one);
+    expect(page!.items.filter((item) => "pen" in item && item.pen === "slit").length).toBeGreaterThan(10);
+    expect(said(board(on("A2"), small).pages[0]!)).toContain("net, no allowances");
+  });
+
+  it("goes on to another sheet where the drawing leaves it no room, every station in its order", () => {
+    const all = board(on("A4"), developed(pipeJob({ diameter: 100, length: 200, stations: 180, cuts: [planeCut({ angle: 35, height: 150 })] })));
+    expect(all.pages.length).toBeGreaterThan(2);
+    const numbers = all.pages.slice(1).flatMap(({ items }) => textsOf(items)).filter(({ align, text, height }) => align === "start" && height === 3.5 && /^\d+$/.test(text)).map(({ text }) => Number(text));
+    expect(numbers).toEqual([...Array.from({ length: 180 }, (_, i) => i), 0]);
+    for (const { items, width, height } of all.pages) {
+      const { left, right, bottom, top } = boundsOf(items);
+      expect(Math.min(left, bottom, width - right, height - top)).toBeGreaterThanOrEqual(10 - 1e-9);
+    }
+    for (const { items } of all.pages.slice(1)) expect(collisions(items)).toEqual([]);
+  });
+
+  it("is a piece of a roll no longer than drawing, description and table need", () => {
+    for (const width of [297, 610, 914]) {
+      const { pages, scale } = board({ ...DEFAULT_SETUP, paper: { kind: "roll", width } });
+      expect(pages).toHaveLength(1);
+      const [page] = pages;
+      const long = page!.height === width ? page!.width : page!.height;
+      const { bounds } = drawnBoard(vent, { width: 1, height: 1, at: { scale, arrangement: "under" } });
+      expect(long).toBeLessThan(Math.max(bounds.top - bounds.bottom, bounds.right - bounds.left) + 200);
+      expect(said(page!)).toContain("50 –");
+    }
+  });
+
+  it("is refused with the sheet named as too small where it does not fit", () => {
+    expect(documentPages(vent, "board", { ...DEFAULT_SETUP, paper: { kind: "own", width: 150, height: 150 } }, { sentences })).toEqual({
+      ok: false, problems: [{ code: "paper-without-room", field: "paper", detail: { document: "Views and flat pattern" } }],
+    });
   });
 });
 

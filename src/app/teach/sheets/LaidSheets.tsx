@@ -1,5 +1,5 @@
 import { capital } from "../../../drawing/tradeWords";
-import { scaleText } from "../../../drawing/sheets/boardSection";
+import { scaleText } from "../../../drawing/sheets/scales";
 import { PageView } from "../../print/PageView";
 import { useFormat } from "../../quantity/useFormat";
 import { FaultSentence } from "../../screen/FaultSentence";

@@ -1,4 +1,4 @@
-import { SCALES, scaleText } from "../../../drawing/sheets/boardSection";
+import { SCALES, scaleText } from "../../../drawing/sheets/scales";
 import { papersOf, type PaperName } from "../../../drawing/sheets/papers";
 import { PanelChoice } from "../../output/PanelChoice";
 import { useFormat } from "../../quantity/useFormat";
