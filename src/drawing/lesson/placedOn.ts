@@ -1,8 +1,9 @@
 // Where does the drawing of a school sheet stand on one paper at one scale, with its text and its code for a camera?
 
-import type { Piece, Vec2 } from "../../core/index";
-import { type Box, boxesOverlap, growBox, moveBox } from "../box";
+import type { Piece } from "../../core/index";
+import { type Box, growBox } from "../box";
 import { freeBox } from "../freeBox";
+import { clearMoves } from "../sheets/clearMoves";
 import type { Layout } from "../sheets/layouts";
 import { type LessonBoard, movedBoard } from "./lessonBoard";
 import { sheetRoom } from "./lessonSheet";
@@ -35,7 +36,7 @@ export function placedOn(lesson: LessonSheets, layout: Layout, boards: (scale: n
   if (scale * Math.max(piece.form.cutRadius * 2, piece.pattern.girth) > Math.hypot(inside.right - inside.left, inside.top - inside.bottom)) return [];
   const drawn = boards(scale);
   const window = growBox(frame, -AIR / 2);
-  const found = movesOf(drawn, inside, corner).flatMap((move): LessonLayout[] => {
+  const found = clearMoves(boxesOf(drawn), drawn.bounds, inside, corner, AIR).flatMap((move): LessonLayout[] => {
     const board = movedBoard(drawn, move);
     const taken = [...boxesOf(board).map((box) => growBox(box, AIR / 2)), corner];
     return besides(lesson, window, taken).map(({ text, code }) => ({
@@ -68,25 +69,6 @@ function besides({ text: paragraphs, qr }: LessonSheets, window: Box, taken: rea
 function codeIn(window: Box, taken: readonly Box[], side: number): Box | null {
   const free = freeBox(window, taken, { width: side, height: side });
   return free && { left: free.right - side, right: free.right, bottom: free.top - side, top: free.top };
-}
-
-/** Ways to move a board into the frame clear of its title block: in the middle over it, or at a side, as high or as low as it goes. */
-function movesOf(board: LessonBoard, inside: Box, corner: Box): Vec2[] {
-  const { bounds } = board;
-  const middle = (inside.left + inside.right - bounds.left - bounds.right) / 2, left = inside.left - bounds.left, right = inside.right - bounds.right;
-  const top = inside.top - bounds.top, upright = (inside.bottom + inside.top - bounds.bottom - bounds.top) / 2;
-  const over = (corner.top + AIR + inside.top - bounds.bottom - bounds.top) / 2;
-  const moves = [{ x: middle, y: over }, ...[middle, left, right].flatMap((x) => [upright, top, lowest(board, x, inside, corner)].map((y) => ({ x, y })))];
-  return moves.filter((move) => {
-    const box = moveBox(bounds, move);
-    const within = box.left >= inside.left - 1e-6 && box.right <= inside.right + 1e-6 && box.bottom >= inside.bottom - 1e-6 && box.top <= inside.top + 1e-6;
-    return within && !boxesOf(board).some((one) => boxesOverlap(growBox(moveBox(one, move), AIR - 1e-6), corner));
-  });
-}
-
-/** How far up the board is moved to stand at the foot of the frame, what lies over the title block clear of it. */
-function lowest(board: LessonBoard, x: number, inside: Box, corner: Box): number {
-  return Math.max(...boxesOf(board).map((box) => (box.right + x > corner.left - AIR ? corner.top + AIR : inside.bottom) - box.bottom));
 }
 
 /** What the blocks take, and the corner over which points are carried from the circle to the third view, as far as the lines run. */

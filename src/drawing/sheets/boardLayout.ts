@@ -3,10 +3,11 @@
 import type { Vec2 } from "../../core/index";
 import type { Arrangement } from "../board/arrange";
 import { type Board, board } from "../board/board";
-import { type Box, boxesOverlap, growBox, moveBox } from "../box";
+import { type Box, growBox, moveBox } from "../box";
 import { patternAllowances } from "../pattern/patternAllowances";
 import { type Furniture, furnished, furnitureOf } from "./boardFurniture";
 import { boardCells } from "./boardCells";
+import { clearMoves } from "./clearMoves";
 import { type Layout, layoutsFor } from "./layouts";
 import { type PaperField, paperField } from "./paperField";
 import { SCALES } from "./scales";
@@ -81,8 +82,9 @@ function drawnOn(context: SheetContext, piece: number, layout: Layout, boards: B
   for (const scale of asked === null ? SCALES.filter((one) => one <= 1.05 * boards.largest(window)) : [asked]) {
     const ways = (["projection", "beside", "under"] as const).flatMap((arrangement) => {
       const made = boards.at(scale, arrangement);
-      return placesFor(made, frame, corner).map((move): BoardLayout => {
-        const taken = [...Object.values(made.blocks).map((one) => growBox(moveBox(one.bounds, move), AIR / 2)), corner];
+      const blocks = Object.values(made.blocks).map(({ bounds }) => bounds);
+      return clearMoves(blocks, made.bounds, growBox(frame, -AIR), corner, AIR).map((move): BoardLayout => {
+        const taken = [...blocks.map((box) => growBox(moveBox(box, move), AIR / 2)), corner];
         return { layout, field, scale, board: made, move, frame, corner, taken, furnished: furnished(boards.furniture, growBox(frame, -AIR / 2), taken).left.length === 0 };
       });
     });
@@ -90,19 +92,6 @@ function drawnOn(context: SheetContext, piece: number, layout: Layout, boards: B
     if (found) return found;
   }
   return null;
-}
-
-/** How the board may move into the frame clear of the title block: over it, beside it, or with a free corner of its own there. */
-function placesFor({ bounds, blocks }: Board, frame: Box, corner: Box): Vec2[] {
-  const inside = growBox(frame, -AIR);
-  const middle = (inside.left + inside.right - bounds.left - bounds.right) / 2, left = inside.left - bounds.left, top = inside.top - bounds.top;
-  const over = (corner.top + AIR + inside.top - bounds.bottom - bounds.top) / 2, upright = (inside.bottom + inside.top - bounds.bottom - bounds.top) / 2;
-  const moves = [{ x: middle, y: over }, { x: middle, y: upright }, { x: middle, y: top }, { x: left, y: upright }, { x: left, y: top }];
-  return moves.filter((move) => {
-    const box = moveBox(bounds, move);
-    const within = box.left >= inside.left - 1e-6 && box.right <= inside.right + 1e-6 && box.bottom >= inside.bottom - 1e-6 && box.top <= inside.top + 1e-6;
-    return within && !Object.values(blocks).some((one) => boxesOverlap(growBox(moveBox(one.bounds, move), AIR), corner));
-  });
 }
 
 interface Window {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Development, develop, pathLength } from "../../../src/core/index";
+import { sentencesOf } from "../../../src/app/describe/sentenceText";
 import { boundsOf } from "../../../src/drawing/bounds";
 import type { Box } from "../../../src/drawing/box";
 import { clearSpace } from "../../../src/drawing/clearSpace";
@@ -51,6 +52,21 @@ describe("lessonPages: question", () => {
           expect(collisions(items), `${name} on ${paper}`).toEqual([]);
           const { left, right, bottom, top } = boundsOf(items);
           expect(left >= 10 && bottom >= 10 && right <= width - 10 && top <= height - 10, `${name} on ${paper}`).toBe(true);
+        }
+      }
+    }
+  });
+});
+
+describe("lessonPages: the exercise", () => {
+  it("is on every question whole, beside the drawing or on a page after it, on A4 and A3, with a code to be read by a camera", () => {
+    const dark = Array.from({ length: 77 }, () => Array.from({ length: 77 }, () => true));
+    for (const { name, development } of EXAMPLE_DEVELOPMENTS) {
+      const text = [sentencesOf(development.job, ({ value }) => String(value)).join(" "), ...TEXT];
+      for (const paper of ["A4", "A3"] as const) {
+        for (const kind of ["question", "started", "key"] as const) {
+          const words = pages(development, kind, { setup: on(paper), text, code: "5KQ2M-3F", qr: dark }).flatMap(({ items }) => textsOf(items)).map((one) => one.text).join(" ");
+          for (const paragraph of text) expect(words, `${name} on ${paper}`).toContain(paragraph);
         }
       }
     }

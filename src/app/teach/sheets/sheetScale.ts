@@ -1,5 +1,5 @@
 import { CHOICES, type DrawnScale, type Job } from "../../../core/index";
-import { scaleText } from "../../../drawing/sheets/boardSection";
+import { scaleText } from "../../../drawing/sheets/scales";
 
 /** The name of a scale of sheets (paper mm a real mm); null for sheets without one. */
 export function sheetScaleOf(scale: number | null): DrawnScale | null {
