@@ -36,7 +36,7 @@ function randomFinish(source: RandomSource, diameter: number): EdgeFinish {
   const width = diameter * source.between(0.02, 0.12);
   return source.pick<EdgeFinish>([
     { kind: "none" }, { kind: "hem", width }, { kind: "double-hem", width: width / 2 }, { kind: "wired", wire: width / 2.5, thickness: source.chance(0.5) },
-    { kind: "flange", width, slits: source.pick([0, width, 3 * width]) },
+    { kind: "flange", width, slits: source.pick([0, Math.max(2, width), Math.max(2, 3 * width)]) },
   ]);
 }
 

@@ -66,7 +66,7 @@ export interface WiredEdge {
   thickness: boolean;
 }
 
-/** Turned out; `slits` is their pitch along the edge, 0 for none. */
+/** Turned out; `slits` is their pitch along the edge, 0 where it is not slit. */
 export interface FlangeEdge {
   kind: "flange";
   width: number;

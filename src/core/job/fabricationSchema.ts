@@ -12,11 +12,14 @@ const seam = v.variant("kind", [
   v.strictObject({ kind: v.literal("grooved"), width, share: withDefault(LIMITS.groovedShare) }),
 ]);
 
+/** 0 says that the flange is not slit. */
+const slits = v.optional(v.union([v.literal(0), number(LIMITS.slits)]), 0);
+
 const edge = v.variant("kind", [
   v.strictObject({ kind: v.literal("none") }),
   v.strictObject({ kind: v.picklist(["hem", "double-hem"]), width }),
   v.strictObject({ kind: v.literal("wired"), wire: number(LIMITS.wire), thickness: v.optional(v.boolean(), false) }),
-  v.strictObject({ kind: v.literal("flange"), width, slits: withDefault(LIMITS.slits) }),
+  v.strictObject({ kind: v.literal("flange"), width, slits }),
 ]);
 
 const finish = v.optional(edge, { kind: CHOICES.edgeFinish.default });

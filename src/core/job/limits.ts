@@ -56,8 +56,8 @@ export const LIMITS = {
   groovedShare: { unit: "ratio", min: 0, max: 1, default: 0.5 },
   /** Diameter of the wire in a wired edge. */
   wire: { unit: "mm", min: 0.1, max: 100 },
-  /** Pitch of the slits in a flange, 0 for none. */
-  slits: { unit: "mm", min: 0, max: 10_000, default: 0 },
+  /** Pitch of the slits in a flange, where it is slit; closer than this no tongue is left to bend (common practice). */
+  slits: { unit: "mm", min: 2, max: 10_000 },
   /** Numbers that differ from student to student. */
   ranges: { unit: "entries", min: 0, max: 32 },
   /** The path of such a number in the job. */

@@ -15,6 +15,8 @@ const CODES: Partial<Record<string, ShapeCode>> = {
   picklist: "unknown-choice",
   variant: "unknown-choice",
   literal: "unknown-choice",
+  // The only union is of numbers.
+  union: "not-a-number",
   max_length: "too-long",
   strict_object: "wrong-type",
 };

@@ -1,6 +1,7 @@
 import { LIMITS } from "./limits";
 import { type ParsedJob, parseJob } from "./parseJob";
 import type { Problem } from "./problem";
+import { withLeastPitch } from "./withLeastPitch";
 
 // Is this text a job file, and if not, what is wrong with it and where?
 
@@ -20,7 +21,7 @@ export function readJobText(text: string): ParsedJob {
   } catch (error) {
     return refusal({ code: "not-json", field: "", ...placeOf(String(error), json) });
   }
-  return parseJob(data);
+  return parseJob(withLeastPitch(data));
 }
 
 /** Where the JSON broke off, from the engine's message: engines name a position, a line and column, or only the end. */

@@ -107,7 +107,7 @@ const finish: fc.Arbitrary<EdgeFinish> = fc.oneof(
   fc.record({ kind: fc.constant("none") }),
   fc.record({ kind: fc.constantFrom("hem", "double-hem"), width }),
   fc.record({ kind: fc.constant("wired"), wire: within(LIMITS.wire), thickness: fc.boolean() }),
-  fc.record({ kind: fc.constant("flange"), width, slits: within(LIMITS.slits) }),
+  fc.record({ kind: fc.constant("flange"), width, slits: fc.oneof(fc.constant(0), within(LIMITS.slits)) }),
 );
 
 const plate = fc.option(fc.record({ fit: oneOf(CHOICES.plateFit), gap: within(LIMITS.plateGap) }));

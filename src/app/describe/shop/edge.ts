@@ -1,4 +1,4 @@
-import type { EdgeFinish, End, FabricationChoices, Job } from "../../../core/index";
+import { LIMITS, type EdgeFinish, type End, type FabricationChoices, type Job } from "../../../core/index";
 import type { PlaceWords } from "../../words/clauses";
 import { shopWords } from "../../words/shop";
 import { optionsOf, text, type NumberToken, type Token } from "../token";
@@ -45,8 +45,10 @@ function measures(finish: EdgeFinish, end: End): Token[] {
 function slitTokens({ slits, width }: Of<"flange">, end: End): Token[] {
   const { fields } = shopWords;
   const put = (f: FabricationChoices, pitch: number) => inEdge(f, end, (old) => (old.kind === "flange" ? { ...old, slits: pitch } : old));
-  const choice = shopChoice(`edges.${end}.slit`, fields.slit, slits > 0 ? "yes" : "no", optionsOf(shopWords.slits), (f, value) => put(f, value === "yes" ? slits || width : 0));
-  return slits > 0 ? [choice, text(" "), shopNumber(`edges.${end}.slits`, "length", fields.slits, slits, put)] : [choice];
+  const choice = shopChoice(`edges.${end}.slit`, fields.slit, slits > 0 ? "yes" : "no", optionsOf(shopWords.slits), (f, value) => put(f, value === "yes" ? slits || Math.max(width, LIMITS.slits.min) : 0));
+  // That there are none is said by the choice: a pitch of 0 is typed too small like any other.
+  const pitch = shopNumber(`edges.${end}.slits`, "length", fields.slits, slits, (f, value) => put(f, value || Number.MIN_VALUE));
+  return slits > 0 ? [choice, text(" "), pitch] : [choice];
 }
 
 function inEdge(f: FabricationChoices, end: End, change: (finish: EdgeFinish) => EdgeFinish): FabricationChoices {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { FabricationChoices, Job } from "../../../../src/core/index";
+import { develop, type FabricationChoices, type Job } from "../../../../src/core/index";
 import { shopAdded, shopOrder, shopRemoved } from "../../../../src/app/describe/shop/changeShop";
 import { clauseId, keysOf, shopClauses } from "../../../../src/app/describe/shop/shopClauses";
 import { sentenceText } from "../../../../src/app/describe/sentenceText";
@@ -49,6 +49,21 @@ describe("shopClauses", () => {
 
   it("a clause asked for by its key is there though it says nothing of note", () => {
     expect(shopClauses(plain, new Set(keysOf("kFactor"))).map(({ id }) => id)).toEqual([clauseId("kFactor")]);
+  });
+
+  it("a pitch of slits of 0 is refused; that there are none is a choice", () => {
+    const slit = made({ edges: { top: { kind: "flange", width: 1, slits: 12 }, bottom: { kind: "none" } } });
+    const field = (job: Job, name: string) => fields(job).find(({ key }) => key === `fabrication.edges.top.${name}`)!;
+    const pitch = field(slit, "slits");
+    for (const typed of [0, 0.01, 1.9]) {
+      const outcome = develop(pitch.kind === "number" && pitch.put(slit, typed));
+      expect(outcome.ok ? "made" : outcome.problems, String(typed)).toMatchObject([{ code: "too-small", field: "fabrication.edges.top.slits", min: 2 }]);
+    }
+    const choice = field(slit, "slit");
+    const without = choice.kind === "choice" ? choice.put(slit, "no") : slit;
+    expect(read(without)).toContain("a flange 1 wide, not slit");
+    const again = field(without, "slit");
+    expect(read(again.kind === "choice" ? again.put(without, "yes") : without)).toContain("slit every 2.");
   });
 
   it("every field puts its own value back into the same job", () => {
