@@ -48,6 +48,7 @@ export const checkWords = {
   rightOf: (right: number, read: number) => `${right} of ${read} readings right`,
   marked: (got: string, of: string) => `${got} of ${of} marks.`,
   open: (left: string) => `${left} more are still to be given.`,
+  oddMarks: (count: number) => `${count === 1 ? "One field of marks is" : `${count} fields of marks are`} not counted.`,
   setScheme: "Set what is allowed, and a scheme",
   changeScheme: "Change what is allowed, or the scheme",
 

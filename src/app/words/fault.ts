@@ -7,7 +7,7 @@ import { problemSentence, quantitySentence } from "./problems";
 export function quantityOf(field: string): Quantity {
   if (/(angle|direction|turn|extra\.\d+)$/.test(field)) return "angle";
   if (/(kFactor|share)$/.test(field)) return "ratio";
-  return /(stations|density|quantity)$/.test(field) ? "count" : "length";
+  return /(stations|density|quantity|marks)$/.test(field) ? "count" : "length";
 }
 
 /** The sentence for what is wrong; `quantity` is that of the field typed into. */

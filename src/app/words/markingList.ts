@@ -22,6 +22,7 @@ export const listWords = {
   unread: "none yet",
   right: "all right",
   off: (outside: number, of: number) => `${outside} of ${of} off`,
+  odd: (count: number) => `${count} not understood`,
   marksOf: (got: string, of: string) => `${got} of ${of}`,
   working: (done: number, of: number) => `${done} of ${of} checked`,
   taken: "Take a student's piece",
@@ -55,6 +56,6 @@ export const listWords = {
     alongs: { pattern: "as the pattern", against: "the other way" },
     spacing: "One space", angle: "Angle", top: "Top", bottom: "Foot", lower: "Opening from", upper: "Opening to",
     marksFor: "Marks",
-    results: { read: "Readings", outside: "Off", largest: "Largest error mm", marks: "Marks given", of: "Marks of", likely: "Likely mistake" },
+    results: { read: "Readings", outside: "Off", largest: "Largest error mm", marks: "Marks given", of: "Marks of", odd: "Not understood", likely: "Likely mistake" },
   },
 } as const;

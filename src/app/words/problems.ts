@@ -27,6 +27,7 @@ export function problemSentence(problem: Problem, show: ShowValue, trade: TradeW
       if (detail?.low !== undefined) return `The upper height must be over ${show(Number(detail.low))}.`;
       return min === undefined ? "This is too small." : `At least ${show(min)}.`;
     case "too-large":
+      if (detail?.marks !== undefined && max !== undefined) return `Only ${show(max)} can be given here: this is not counted.`;
       if (detail?.basis !== undefined && max !== undefined) return `The sheet leaves no bore: under ${show(max)}.`;
       return max === undefined ? "This is too large." : `At most ${show(max)}.`;
     case "not-whole":

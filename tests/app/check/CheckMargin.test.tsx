@@ -62,3 +62,16 @@ test("another piece begins an empty sheet; the readings before can be brought ov
   await userEvent.click(await screen.findByRole("button", { name: "Bring over the readings of the piece before" }));
   expect(field("Station 0").value).toBe("157");
 });
+
+test("more marks than an item has are refused with the reason, kept in their field and not counted", async () => {
+  cleanup();
+  const job = pipeWith([slant]);
+  replaceJob({ ...job, marking: { ...job.marking, items: [{ id: "views", text: "Views", marks: 1, by: "eye" }, { id: "lines", text: "Lines", marks: 2, by: "eye" }] } });
+  render(<CheckMargin />);
+  await userEvent.type(field("Marks: Views"), "7");
+  await userEvent.type(field("Marks: Lines"), "2");
+  expect(field("Marks: Views").value).toBe("7");
+  expect(field("Marks: Views").getAttribute("aria-invalid")).toBe("true");
+  expect((await screen.findByRole("alert")).textContent).toBe("Only 1 can be given here: this is not counted.");
+  expect(screen.getByText(/2 of 2 marks\./).textContent).toMatch(/1 more are still to be given\.\s+One field of marks is not counted\./);
+});

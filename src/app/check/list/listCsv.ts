@@ -5,7 +5,7 @@ import { placeKey } from "../places";
 import { emptySheet, scaleOf, type Sheet } from "../sheet";
 import { placesIn } from "../typedReadings";
 import { headOf, markHead } from "./columns";
-import { likelyWords } from "./resultWords";
+import { likelyWords, oddCount } from "./resultWords";
 import type { StudentResult } from "./studentResult";
 
 const { csv } = listWords;
@@ -32,9 +32,9 @@ function keysOf(results: readonly StudentResult[], sheetOf: (id: string) => Shee
 }
 
 function resultCells(one: StudentResult, format: Format, file: CsvFormat): string[] {
-  if (!one.ok) return ["", "", "", "", "", listWords.faults[one.fault]];
+  if (!one.ok) return ["", "", "", "", "", "", listWords.faults[one.fault]];
   const { verdict } = one.check;
   const number = (value: number, places = 2) => csvNumber(value, { ...file, places });
   const judged = verdict ? [String(verdict.judged.length), String(verdict.outside), number(verdict.largest)] : ["0", "", ""];
-  return [...judged, number(one.marks.sum, 1), number(one.marks.of, 1), likelyWords(one, format)];
+  return [...judged, number(one.marks.sum, 1), number(one.marks.of, 1), String(oddCount(one)), likelyWords(one, format)];
 }

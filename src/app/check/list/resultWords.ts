@@ -1,6 +1,7 @@
 import type { Format } from "../../quantity/format";
 import { diagnosisSentences } from "../../words/mistakes";
 import { listWords } from "../../words/markingList";
+import { oddMarks } from "../marksByEye";
 import { placeName } from "../placeName";
 import type { StudentResult } from "./studentResult";
 
@@ -15,10 +16,16 @@ export function likelyWords(result: StudentResult, format: Format): string {
   return first;
 }
 
-/** The verdict in a word or two. */
+/** The verdict in a word or two, and how much of what was typed could not be read. */
 export function verdictWords(result: StudentResult): string {
   if (!result.ok) return listWords.faults[result.fault];
   const { verdict } = result.check;
-  if (!verdict) return listWords.unread;
-  return verdict.outside === 0 ? listWords.right : listWords.off(verdict.outside, verdict.judged.length);
+  const odd = oddCount(result);
+  const said = !verdict ? listWords.unread : verdict.outside === 0 ? listWords.right : listWords.off(verdict.outside, verdict.judged.length);
+  return odd > 0 ? `${said}; ${listWords.odd(odd)}` : said;
+}
+
+/** Fields whose text is no reading, or no marks that can be given. */
+export function oddCount({ check: { faults, sheet, job } }: Extract<StudentResult, { ok: true }>): number {
+  return Object.keys(faults).length + oddMarks(sheet, job.marking.items).length;
 }

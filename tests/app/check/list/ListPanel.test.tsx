@@ -130,6 +130,16 @@ test("a student's piece opened from its sheet brings the scale of that sheet to 
   expect(useMarkingList.getState().exercise).toMatchObject({ drawing: { sheetScale: "1:2" }, marking: { tolerance: 2 } });
 });
 
+test("what cannot be read and marks that cannot be given are counted in the student's line and in the file", async () => {
+  change((of) => ({ ...of, marking: { ...of.marking, items: [{ id: "views", text: "Views", marks: 1, by: "eye" }] } }), "scheme");
+  await openList(file("Name,Stretch-out,Top 0,Marks views\nAda,282.7,about 150,7"));
+  render(<ListPanel />);
+  await waitFor(() => expect(table().textContent).toContain("all right; 2 not understood"), { timeout: 30_000 });
+  await userEvent.click(screen.getByRole("button", { name: "Save as CSV" }));
+  const [heads = "", line = ""] = vi.mocked(saveText).mock.calls.at(-1)![2].split(/\r?\n/);
+  expect(line.split(",")[heads.split(",").indexOf("Not understood")]).toBe("2");
+});
+
 test("a code of another exercise is said in its line, and nobody's piece is taken for it", async () => {
   await openList(file("Name,Code\nAda,ZZZZZ-11\n"));
   expect(await takeStudent(row("Ada"))).toBe(false);
