@@ -13,7 +13,7 @@ import { useMarkingList } from "./list/markingList";
 import { ListVerb, OwnerVerb, StudentInHand, useStudentAt } from "./list/StudentInHand";
 import { MarksView } from "./MarksView";
 import { ReadingsTable } from "./ReadingsTable";
-import { bringOver, changeSheet, pieceKey, useSheets } from "./sheets";
+import { bringOver, changeSheet, pieceKey, sheetKey, useSheets } from "./sheets";
 import { useCheck, useDiagnosis } from "./useCheck";
 import { VerdictView } from "./VerdictView";
 import "../theme/check.css";
@@ -29,6 +29,7 @@ export function CheckMargin() {
   // Whose turn it is stands first while a photograph is read.
   const reading = useLaid((state) => state.picture !== null);
   const keeps = useSheets(({ keeps }) => keeps);
+  const inHand = useSheets(({ student }) => student);
   const rows = useMarkingList((list) => list.rows);
   const at = useStudentAt(check?.job ?? null);
   if (!check) return null;
@@ -42,7 +43,7 @@ export function CheckMargin() {
         {!keeps && <p className="notice">{words.message.noStorage}</p>}
         {at >= 0 && <StudentInHand at={at} />}
         {reading ? [photo, verdict] : [verdict, photo]}
-        <ReadingsTable check={check} />
+        <ReadingsTable key={sheetKey(check.job, inHand)} check={check} />
         <p className="check-verbs">
           {empty && at < 0 && last !== null && last !== pieceKey(check.job) && (
             <button type="button" className="verb" onClick={bringOver}>

@@ -1,11 +1,13 @@
-import { useMemo, useState, type ClipboardEvent, type KeyboardEvent } from "react";
+import { useMemo, type KeyboardEvent } from "react";
 import type { JudgedReading, ReadingPlace } from "../../core/index";
-import type { TradeWords } from "../../drawing/tradeWords";
 import { useFormat } from "../quantity/useFormat";
 import { hold } from "../store/store";
 import { checkWords } from "../words/check";
-import { pasted } from "./pasted";
+import type { GridRow } from "./namedRows";
+import { PasteNote } from "./PasteNote";
+import { usePaste } from "./usePaste";
 import { placeKey } from "./places";
+import { readingBlocks } from "./readingBlocks";
 import { changeSheet } from "./sheets";
 import { TextField } from "./TextField";
 import type { Check } from "./useCheck";
@@ -14,19 +16,13 @@ import type { Check } from "./useCheck";
 export function ReadingsTable({ check }: { check: Check }) {
   const { sheet, faults, verdict } = check;
   const format = useFormat();
-  const [surplus, setSurplus] = useState<readonly string[]>([]);
   const judged = useMemo(() => new Map(verdict?.judged.map((one) => [placeKey(one.reading), one])), [verdict]);
-  const blocks = useMemo(() => blocksOf(check, format.trade), [check, format]);
-  const grid = blocks.flatMap(({ rows }) => rows.map(({ cells }) => cells.map(placeKey)));
+  const blocks = useMemo(() => readingBlocks(check, format.trade), [check, format]);
+  const rows = useMemo(() => blocks.map((block) => block.rows.map(({ cells, names }): GridRow => ({ keys: cells.map(placeKey), names }))), [blocks]);
+  const grid = rows.flat().map(({ keys }) => keys);
+  const { laid, onPaste, again, takeBack } = usePaste(rows, sheet.readings);
 
   const write = (texts: Readonly<Record<string, string>>) => changeSheet((now) => ({ ...now, readings: { ...now.readings, ...texts } }));
-  const onPaste = (event: ClipboardEvent<HTMLInputElement>, key: string) => {
-    const laid = pasted(event.clipboardData.getData("text"), grid, key);
-    setSurplus(laid?.surplus ?? []);
-    if (!laid) return;
-    event.preventDefault();
-    write(laid.texts);
-  };
   const field = (place: ReadingPlace, label: string) => {
     const key = placeKey(place);
     return (
@@ -39,6 +35,7 @@ export function ReadingsTable({ check }: { check: Check }) {
 
   return (
     <>
+      {laid && <PasteNote laid={laid} again={again} takeBack={takeBack} />}
       <table className="readings">
         <caption>{checkWords.readings(format.unit)}</caption>
         <colgroup>
@@ -67,7 +64,6 @@ export function ReadingsTable({ check }: { check: Check }) {
           </tbody>
         ))}
       </table>
-      {surplus.length > 0 && <p className="fault" role="alert">{checkWords.surplus(surplus)}</p>}
     </>
   );
 }
@@ -82,26 +78,6 @@ function OffBy({ one }: { one: JudgedReading | undefined }) {
   const sign = /[1-9]/.test(figure) ? (one.deviation < 0 ? "−" : "+") : "";
   const text = `${sign}${figure} `;
   return one.within ? <span>{text}</span> : <strong title={checkWords.out}>{text}<span className="unseen">{checkWords.out}</span></strong>;
-}
-
-interface Block {
-  readonly title: string;
-  readonly heads: readonly string[];
-  readonly rows: readonly { readonly name: string; readonly cells: readonly ReadingPlace[]; readonly station: number | null }[];
-}
-
-function blocksOf({ places, job }: Check, trade: TradeWords): Block[] {
-  const { angles } = places;
-  const cutNumber = (cut: string) => job.part.cuts.findIndex(({ id }) => id === cut) + 1;
-  const sizes: Block = { title: checkWords.place, heads: [checkWords.read], rows: [
-    { name: checkWords.stretchOut(trade), cells: [{ line: "stretchOut" }], station: null },
-    { name: checkWords.spacing, cells: [{ line: "spacing" }], station: null },
-    ...angles.map((cut) => ({ name: checkWords.angleOf(cutNumber(cut), angles.length > 1), cells: [{ line: "angle" as const, cut }], station: null })),
-  ] };
-  return [sizes, ...places.blocks.map(({ lines, rows }) => ({
-    title: lines[0] === "lower" ? checkWords.opening : "", heads: lines.map((line) => checkWords.heads[line]),
-    rows: rows.map(({ label, at, station }) => ({ name: checkWords.station(label, label === "0" && at > 0), cells: lines.map((line) => ({ line, at })), station })),
-  }))];
 }
 
 /** Enter and the arrow keys go to the field below or above, of the same column where there is one. */

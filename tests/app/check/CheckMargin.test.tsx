@@ -45,6 +45,28 @@ test("too many rows are said, a bad number stays in its field, and all is kept i
   expect(localStorage.getItem("flatwright.readings")).toContain("157x");
 });
 
+test("station numbers beside the ordinates are no readings; how commas were read is said and turned round, and a paste is taken back", async () => {
+  await userEvent.type(field("Station 1"), "12");
+  await userEvent.click(field("Stretch-out"));
+  await userEvent.paste("Station\tOrdinate\n0\t1,250\n1\t1,275\n2\t1,310");
+  expect([0, 1, 2, 3].map((k) => field(`Station ${k}`).value)).toEqual(["1,250", "1,275", "1,310", ""]);
+  expect(field("Stretch-out").value).toBe("");
+  expect(screen.getByText(/3 cells taken.*heading “Station; Ordinate” was left out.*names the stations, 0 to 2.*parting decimals: “1,250” is 1.25/)).toBeTruthy();
+  await userEvent.click(screen.getByRole("button", { name: "Read the commas as parting thousands" }));
+  expect([0, 1, 2].map((k) => field(`Station ${k}`).value)).toEqual(["1250", "1275", "1310"]);
+  await userEvent.type(field("Station 3"), "9");
+  await userEvent.click(screen.getByRole("button", { name: "Take the paste back" }));
+  expect([0, 1, 2, 3].map((k) => field(`Station ${k}`).value)).toEqual(["", "12", "", "9"]);
+  expect(screen.queryByRole("button", { name: "Take the paste back" })).toBeNull();
+});
+
+test("a paste of a hundred thousand lines is taken as far as there are fields", async () => {
+  await userEvent.click(field("Station 15"));
+  await userEvent.paste(Array.from({ length: 100_000 }, (_, i) => String(i)).join("\n"));
+  expect(field("Station 0 again").value).toBe("1");
+  expect(screen.getByText(/no field for the last 99998 cells/)).toBeTruthy();
+});
+
 test("another title, other units or another scheme leave the readings where they are, in whatever order the fields of the job were made", async () => {
   await userEvent.type(field("Station 0"), "157");
   const job = useApp.getState().development.job;
