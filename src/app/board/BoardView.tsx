@@ -88,7 +88,7 @@ function Sheet({ size }: { size: Size }) {
         {checking && <CheckLayer board={drawn} under />}
         {projected && <ProjectionLayer board={drawn} development={development} />}
         {inHand && !teaching && <StationLayer board={drawn} development={development} figures={format} part="under" />}
-        {teaching ? <TeachDrawing board={drawn} development={development} format={format} /> : runs.map((run, i) => <RunView key={i} run={run} />)}
+        {teaching ? <TeachDrawing board={drawn} development={development} format={format} /> : runs.map((run) => <RunView key={run.key} run={run} />)}
         {touched && !(near && smooth) && <SymbolView board={drawn} view={view} projection={development.job.drawing.projection} />}
         {checking && <CheckLayer board={drawn} />}
         {smooth && <SmoothLayer board={drawn} development={development} />}

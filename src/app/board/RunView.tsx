@@ -22,6 +22,13 @@ export const RunView = memo(function RunView({ run }: { run: Run }) {
   );
 });
 
+/** Each item under the name of its kind and how manyth it is of that, so that a line more or less does not make others of the rest. */
 const Items = memo(function Items({ run }: { run: Run }) {
-  return run.items.map((item, i) => <ItemView key={i} item={item} />);
+  const counts = new Map<string, number>();
+  return run.items.map((item) => {
+    const kind = "pen" in item ? `${item.kind} ${item.pen}` : item.kind;
+    const count = counts.get(kind) ?? 0;
+    counts.set(kind, count + 1);
+    return <ItemView key={`${kind} ${count}`} item={item} />;
+  });
 });

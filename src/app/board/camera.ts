@@ -1,5 +1,5 @@
 import { create } from "zustand";
-import type { Vec2 } from "../../core/index";
+import type { Development, Vec2 } from "../../core/index";
 import type { Anchor } from "../../drawing/board/anchor";
 import type { Board, BoardOptions } from "../../drawing/board/board";
 import type { Box } from "../../drawing/box";
@@ -15,6 +15,7 @@ export interface Camera {
 
 /** What is on the board now, for those who move it. */
 export interface Shown {
+  readonly development: Development;
   /** The board as it fits whole, and as it is drawn. */
   readonly fit: Board;
   readonly drawn: Board;

@@ -4,15 +4,22 @@ import type { Item } from "../../drawing/display";
 export interface Run {
   readonly clause: string | null;
   readonly items: readonly Item[];
+  /** Names the run from drawing to drawing: the how manyth of its part of the job. */
+  readonly key: string;
 }
 
 export function runsByClause(items: readonly Item[]): Run[] {
-  const runs: { clause: string | null; items: Item[] }[] = [];
+  const runs: { clause: string | null; items: Item[]; key: string }[] = [];
+  const counts = new Map<string | null, number>();
   for (const item of items) {
     const clause = clauseOf(item);
     const last = runs.at(-1);
     if (last && last.clause === clause) last.items.push(item);
-    else runs.push({ clause, items: [item] });
+    else {
+      const count = counts.get(clause) ?? 0;
+      counts.set(clause, count + 1);
+      runs.push({ clause, items: [item], key: `${clause ?? ""} ${count}` });
+    }
   }
   return runs;
 }

@@ -30,10 +30,10 @@ export function useShown(size: Size, development: Development, format: Format): 
   const zoom = camera?.zoom ?? 1;
   const drawn = useMemo(() => (held ? board(development, { ...options, hold: held.drawn }) : zoom === 1 ? fit : board(development, { ...options, at: { scale: zoom * fit.scale, arrangement: fit.arrangement } })), [development, options, fit, zoom, held]);
   return useMemo(() => {
-    if (held) return { ...held, drawn, size, view: viewKept(held.view, held.size, size) };
+    if (held) return { ...held, development, drawn, size, view: viewKept(held.view, held.size, size) };
     const whole = viewOf(fit.bounds, options.width, options.height);
     const mm = mmPerPx(whole, size);
     const view = camera ? windowOn(drawn, camera.anchor, camera.at, { width: size.width * mm, height: size.height * mm }) : whole;
-    return { fit, drawn, whole, view, size, px, options };
-  }, [fit, drawn, camera, options, size, px, held]);
+    return { development, fit, drawn, whole, view, size, px, options };
+  }, [development, fit, drawn, camera, options, size, px, held]);
 }

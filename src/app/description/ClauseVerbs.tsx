@@ -1,14 +1,14 @@
 import type { Cut } from "../../core/index";
+import { useUnhurried } from "../board/useUnhurried";
 import type { Change } from "../store/attempt";
 import { changing, sayNotFetched } from "../store/changing";
-import { useApp } from "../store/store";
 import { clauseWords } from "../words/clauses";
 import { words } from "../words/interface";
 import { VerbMenu, type Verb } from "./VerbMenu";
 
 /** The verbs of one cut. */
 export function ClauseVerbs({ id, name }: { id: string; name: string }) {
-  const cuts = useApp((state) => state.development.job.part.cuts);
+  const cuts = useUnhurried((state) => state.development.job.part.cuts);
   const index = cuts.findIndex((cut) => cut.id === id);
   const cut = cuts[index];
   if (!cut) return null;

@@ -1,6 +1,8 @@
 import { useMemo, type KeyboardEvent } from "react";
 import type { Problem } from "../../core/index";
+import { useUnhurried } from "../board/useUnhurried";
 import { describe } from "../describe/describe";
+import { clauseMemory } from "../describe/reusedClauses";
 import { cutWords, type CutWord } from "../describe/cutWords";
 import type { Clause } from "../describe/token";
 import { useFormat } from "../quantity/useFormat";
@@ -25,17 +27,18 @@ const StartList = later(async () => (await import("../start/StartList")).StartLi
 const FieldHelp = later(async () => (await import("../help/FieldHelp")).FieldHelp);
 
 const none: readonly Problem[] = [];
+const reused = clauseMemory();
 
 /** The job as sentences, edited in place. */
 export function Description() {
-  const job = useApp(selectJob);
+  const job = useUnhurried(selectJob);
   const spelled = useApp(selectSpelled);
   const inHand = useApp(selectClause);
   const help = useHelp();
   const isNarrow = useMedia(narrow);
   const notices = useNoticesByClause();
   const { trade } = useFormat();
-  const clauses = useMemo(() => describe(job, spelled, trade), [job, spelled, trade]);
+  const clauses = useMemo(() => reused(describe(job, spelled, trade)), [job, spelled, trade]);
   const touched = useTouch((state) => state.touched);
   // Work taken up shows all it says at once.
   const changed = useApp((state) => state.development !== useApp.getInitialState().development);
@@ -89,8 +92,8 @@ function add(word: CutWord): void {
 }
 
 function useNoticesByClause(): ReadonlyMap<string, readonly Problem[]> {
-  const notices = useApp(selectNotices);
-  const job = useApp(selectJob);
+  const notices = useUnhurried(selectNotices);
+  const job = useUnhurried(selectJob);
   return useMemo(() => {
     const byClause = new Map<string, Problem[]>();
     for (const problem of notices) {

@@ -1,15 +1,15 @@
 import type { Piece } from "../../core/index";
+import { useUnhurried } from "../board/useUnhurried";
 import { useFormat } from "../quantity/useFormat";
 import { useAdequacy } from "../rod/useAdequacy";
 import { selectPiece } from "../store/select";
 import { useSettings } from "../store/settings";
-import { useApp } from "../store/store";
 import "../theme/proof.css";
 import { measuredWords } from "../words/measured";
 
 /** What was measured on the flat pattern against the pipe in space, folded until it is wanted. */
 export function ProofView() {
-  const piece = useApp(selectPiece);
+  const piece = useUnhurried(selectPiece);
   return piece ? <ProofOf piece={piece} /> : null;
 }
 

@@ -1,5 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Problem } from "../../core/index";
+import { clauseMemory } from "../describe/reusedClauses";
+import { useUnhurried } from "../board/useUnhurried";
 import { shopAdded, shopOrder, type ShopWord } from "../describe/shop/changeShop";
 import { clauseId, keysOf, shopClauses } from "../describe/shop/shopClauses";
 import type { Clause } from "../describe/token";
@@ -7,7 +9,7 @@ import { useFormat } from "../quantity/useFormat";
 import { foundLines } from "../shop/foundLines";
 import { useFabrication } from "../shop/useFabrication";
 import { changing } from "../store/changing";
-import { selectClause, selectDevelopment, selectJob, selectSpelled } from "../store/select";
+import { selectClause, selectDevelopment, selectSpelled } from "../store/select";
 import { spell, useApp } from "../store/store";
 import { clauseWords } from "../words/clauses";
 import { shopWords } from "../words/shop";
@@ -15,16 +17,17 @@ import { ClauseView } from "./ClauseView";
 import { VerbMenu } from "./VerbMenu";
 
 const none: readonly Problem[] = [];
+const reused = clauseMemory();
 
 /** What the shop adds to the description, and the verb that adds to it. */
 export function ShopPart() {
-  const job = useApp(selectJob);
-  const development = useApp(selectDevelopment);
+  const development = useUnhurried(selectDevelopment);
+  const { job } = development;
   const spelled = useApp(selectSpelled);
   const inHand = useApp(selectClause);
   const format = useFormat();
   const fabrication = useFabrication();
-  const clauses = useMemo(() => shopClauses(job, spelled), [job, spelled]);
+  const clauses = useMemo(() => reused(shopClauses(job, spelled)), [job, spelled]);
   const found = useMemo(() => foundLines(development, fabrication, format), [development, fabrication, format]);
   const problemsOf = ({ field }: Clause) => {
     const own = fabrication.problems.filter((problem) => problem.field.startsWith(field));

@@ -3,7 +3,7 @@ import { handles } from "../../drawing/handles/handles";
 import { useCamera, type Shown } from "../board/camera";
 import { windowPoint } from "../board/view";
 import { useFormat } from "../quantity/useFormat";
-import { selectClause, selectDevelopment, selectSpelled } from "../store/select";
+import { selectClause, selectSpelled } from "../store/select";
 import { useApp } from "../store/store";
 import "../theme/handles.css";
 import { handleWords } from "../words/handles";
@@ -24,12 +24,11 @@ export function HandleLayer() {
 }
 
 function Hands({ shown }: { shown: Shown }) {
-  const development = useApp(selectDevelopment);
   const spelled = useApp(selectSpelled);
   const format = useFormat();
   const inHand = useApp(selectClause);
   const lately = useLately(inHand);
-  const { drawn, view, size } = shown;
+  const { development, drawn, view, size } = shown;
   const tokens = useMemo(() => fieldTokens(development.job, spelled), [development, spelled]);
   const all = useMemo(
     () => handles(drawn, development).map((handle): Placed => ({ handle, place: windowPoint(view, size, handle.at), label: handleLabel(handle, tokens, development.job) })),

@@ -30,7 +30,7 @@ export interface Drag {
   readonly abandon: () => void;
 }
 
-/** Begins a drag of the handle on the board as it is shown. `say` is told what happens, null at the end; `what` names it for undo. */
+/** Begins a drag of the handle on the board as it is shown. `say` is told what is new beside it, null at the end; `what` names it for undo. */
 export function beginDrag(handle: Handle, development: Development, shown: Shown, what: string, say: (beside: Beside | null) => void): Drag {
   const gesture = {};
   const key = keysOf(handle)[0] ?? "";
@@ -38,6 +38,7 @@ export function beginDrag(handle: Handle, development: Development, shown: Shown
   let next: { by: Vec2; snap: boolean } | null = null;
   let frame = 0;
   let last = "{}";
+  let told = "";
   let moving = false;
 
   const takeBack = () => {
@@ -58,7 +59,12 @@ export function beginDrag(handle: Handle, development: Development, shown: Shown
     next = null;
     const { values, fits } = dragged(handle, { x: handle.at.x + by.x * perPx, y: handle.at.y - by.y * perPx }, development, snap);
     put(values);
-    say({ fits, fault: useApp.getState().drafts[key]?.fault ?? null });
+    tell({ fits, fault: useApp.getState().drafts[key]?.fault ?? null });
+  };
+  const tell = (beside: Beside) => {
+    const now = JSON.stringify(beside);
+    if (now !== told) say(beside);
+    told = now;
   };
   const leave = () => {
     cancelAnimationFrame(frame);

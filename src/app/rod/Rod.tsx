@@ -1,4 +1,5 @@
 import { useDeferredValue, useMemo, useRef } from "react";
+import { useUnhurried } from "../board/useUnhurried";
 import { useFormat } from "../quantity/useFormat";
 import { afterTouch } from "../screen/later";
 import { useSize } from "../screen/useSize";
@@ -20,7 +21,7 @@ const assumedWidth = 1024;
 
 /** The girth laid flat as a rod: scrubber, gauge, and under each station its figures. */
 export function Rod() {
-  const piece = useApp(selectPiece);
+  const piece = useUnhurried(selectPiece);
   return piece ? <RodOf piece={piece} /> : null;
 }
 

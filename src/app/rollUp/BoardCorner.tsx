@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from "react";
+import { memo, useEffect, useMemo } from "react";
 import type { Board } from "../../drawing/board/board";
 import type { Box } from "../../drawing/box";
 import { SmoothDetails } from "../board/smooth/SmoothDetails";
@@ -21,7 +21,7 @@ interface Props {
 }
 
 /** The free corner of the board, where there is one: the roll-up, or how far the smooth curve strays while that is shown. */
-export function BoardCorner({ board, view, size, px, away }: Props) {
+export const BoardCorner = memo(function BoardCorner({ board, view, size, px, away }: Props) {
   const place = useMemo(() => placeOnBoard(board, view, size), [board, view, size]);
   const smooth = useSmooth((state) => state.shown);
   const onBoard = place !== null;
@@ -32,4 +32,4 @@ export function BoardCorner({ board, view, size, px, away }: Props) {
       {smooth ? <SmoothDetails px={px} /> : <RollUp px={px} />}
     </div>
   );
-}
+});

@@ -64,8 +64,8 @@ export function PictorialView({ drawn, size, sheet, sight, turn }: Props) {
       onPointerCancel={() => (drag.current = null)}
       onPointerLeave={() => point(null)}
     >
-      {runsByClause(drawn.items).map((run, i) => (
-        <RunView key={i} run={run} />
+      {runsByClause(drawn.items).map((run) => (
+        <RunView key={run.key} run={run} />
       ))}
     </svg>
   );

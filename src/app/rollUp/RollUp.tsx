@@ -1,9 +1,9 @@
-import { useDeferredValue, useMemo, useRef, useState } from "react";
+import { memo, useDeferredValue, useMemo, useRef, useState } from "react";
 import type { Piece } from "../../core/index";
 import { pictorial } from "../../drawing/pictorial/pictorial";
 import { pictorialSheet } from "../../drawing/pictorial/pictorialSheet";
 import { isometric, type Sight } from "../../drawing/pictorial/pictorialSight";
-import { useNowAndThen } from "../board/useNowAndThen";
+import { useUnhurried } from "../board/useUnhurried";
 import { useSize, type Size } from "../screen/useSize";
 import { selectJob, selectPiece, selectStation } from "../store/select";
 import { useApp } from "../store/store";
@@ -16,11 +16,11 @@ import { useRolling } from "./useRolling";
 
 /** The finished piece in a pictorial view, turned at will, and how the flat pattern becomes it; a moment behind the drawing. `px`: CSS pixels a sheet mm. */
 export function RollUp({ px }: { px: number }) {
-  const piece = useDeferredValue(useNowAndThen(useApp(selectPiece)));
+  const piece = useDeferredValue(useUnhurried(selectPiece));
   return piece ? <RollUpOf piece={piece} px={px} /> : null;
 }
 
-function RollUpOf({ piece, px }: { piece: Piece; px: number }) {
+const RollUpOf = memo(function RollUpOf({ piece, px }: { piece: Piece; px: number }) {
   const projection = useApp((state) => selectJob(state).drawing.projection);
   const rolling = useRolling();
   const [turned, turn] = useState<Sight | null>(null);
@@ -37,7 +37,7 @@ function RollUpOf({ piece, px }: { piece: Piece; px: number }) {
       <RollUpControls rolling={rolling} sight={sight} turn={turn} isometric={toIsometric} />
     </section>
   );
-}
+});
 
 interface PictureProps {
   readonly sheet: ReturnType<typeof pictorialSheet>;

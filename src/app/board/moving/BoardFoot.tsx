@@ -5,11 +5,11 @@ import { useRollUpPlace } from "../../rollUp/place";
 import { Readout } from "../../rod/Readout";
 import { selectPiece } from "../../store/select";
 import { usePurpose } from "../../store/purpose";
-import { useApp } from "../../store/store";
 import "../../theme/boardFoot.css";
 import { boardWords } from "../../words/board";
 import { useCamera } from "../camera";
 import { SmoothDetails } from "../smooth/SmoothDetails";
+import { useUnhurried } from "../useUnhurried";
 import { useSmooth } from "../smooth/shown";
 import { followKeys } from "./boardKeys";
 import { followHands } from "./hands";
@@ -36,7 +36,7 @@ export function BoardFoot({ board, paper }: Props) {
   // A lesson fills the screen with its words.
   const teaching = usePurpose((state) => state.purpose === "teach");
   const [full, toggleFull] = useFullScreen(board);
-  const piece = useApp(selectPiece);
+  const piece = useUnhurried(selectPiece);
   const format = useFormat();
   return (
     <>
