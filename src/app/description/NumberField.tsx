@@ -75,6 +75,8 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
         onBlur={finish}
         onKeyDown={onKeyDown}
         onPointerDown={onPointerDown}
+        // The browser's own dragging of selected text would end ours.
+        onDragStart={(event) => event.preventDefault()}
       />
       {token.quantity === "angle" && <span className="degree">°</span>}
     </FieldFault>

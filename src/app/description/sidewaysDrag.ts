@@ -47,7 +47,5 @@ export function followSideways(press: PointerEvent, field: HTMLInputElement, { b
   window.addEventListener("pointermove", onMove, { signal });
   window.addEventListener("pointerup", ({ pointerId }) => pointerId === press.pointerId && finish(done), { signal });
   window.addEventListener("pointercancel", ({ pointerId }) => pointerId === press.pointerId && finish(giveUp), { signal });
-  // The browser's own dragging of selected text would end ours.
-  field.addEventListener("dragstart", (event) => event.preventDefault(), { signal });
   window.addEventListener("keydown", onKey, { signal, capture: true });
 }
