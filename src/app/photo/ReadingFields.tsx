@@ -1,4 +1,5 @@
 import type { TradeWords } from "../../drawing/tradeWords";
+import { placeKey } from "../check/places";
 import type { Check } from "../check/useCheck";
 import { useFormat } from "../quantity/useFormat";
 import { SettingField } from "../settings/SettingField";
@@ -15,7 +16,9 @@ export function ReadingFields({ check, trade }: { check: Check; trade: TradeWord
   const { line: wanted, way, typed, turn, taken } = useReadingOff();
   const lines = linesOf(check.places);
   const { line, rows } = rowsRead(check.places, wanted);
-  const row = rows[Math.min(turn, rows.length - 1)];
+  const row = rows[turn];
+  const unread = rows.filter(({ at }) => (check.sheet.readings[placeKey({ line, at })] ?? "").trim() === "").map(stationName);
+  const next = row ? photoWords.turn(stationName(row), trade) : photoWords.done(unread);
   return (
     <>
       <label className="setting">
@@ -25,9 +28,9 @@ export function ReadingFields({ check, trade }: { check: Check; trade: TradeWord
       {lines.length > 1 && <SettingField label={photoWords.edge} value={line} options={Object.fromEntries(lines.map((one) => [one, checkWords.lines[one]]))} choose={(value) => useReadingOff.setState({ line: lines.find((one) => one === value) ?? null, turn: 0, pressed: null })} />}
       <SettingField label={photoWords.way} value={way} options={photoWords.ways} choose={(value) => useReadingOff.setState({ way: value === "trace" ? "trace" : "press" })} />
       <SettingField label={photoWords.typed} value={typed} options={photoWords.typeds} choose={(value) => useReadingOff.setState({ typed: value === "replaced" ? "replaced" : "kept" })} />
-      <p className="photo-turn">{way === "trace" ? photoWords.trace : row && photoWords.turn(stationName(row), trade)}</p>
+      <p className="photo-turn" role="status">{way === "trace" ? photoWords.trace : next}</p>
       <p className="check-verbs">
-        <button type="button" className="verb" disabled={turn <= 0} onClick={() => goToRow(turn - 1, rows)}>{photoWords.back}</button>
+        <button type="button" className="verb" disabled={turn <= 0} onClick={() => goToRow(Math.min(turn, rows.length) - 1, rows)}>{photoWords.back}</button>
         <button type="button" className="verb" disabled={turn >= rows.length - 1} onClick={() => goToRow(turn + 1, rows)}>{photoWords.skip}</button>
         <button type="button" className="verb" disabled={taken.length === 0} onClick={() => sayTakenBack(check, trade)}>{photoWords.takeBack}</button>
       </p>

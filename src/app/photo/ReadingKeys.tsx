@@ -18,7 +18,7 @@ interface Props {
   readonly parts: readonly PaperPart[];
   readonly line: ReadLine;
   readonly rows: readonly ReadRow[];
-  /** The one whose turn it is. */
+  /** The one whose turn it is; the last when all have had theirs. */
   readonly row: ReadRow;
 }
 
@@ -49,7 +49,7 @@ export function ReadingKeys({ check, parts, line, rows, row }: Props) {
     const turn = rows.indexOf(row);
     if (by !== undefined) useReadingOff.setState({ level: Math.min(height, Math.max(0, level + by)) });
     else if (event.key === "ArrowLeft") goToRow(turn - 1, rows);
-    else if (event.key === "ArrowRight") goToRow(turn + 1, rows);
+    else if (event.key === "ArrowRight") goToRow(Math.min(turn + 1, rows.length - 1), rows);
     else if (event.key === "Enter") pressedAt(check, line, rows, point, format);
     else return;
     event.preventDefault();

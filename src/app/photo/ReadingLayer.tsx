@@ -72,7 +72,7 @@ function Reading({ board, check }: { board: Board; check: Check }) {
       {stroke && <path d={`M${stroke}`} className="reading-stroke" />}
       {/* Beside the drawing, which is one picture to those who do not see it. */}
       {row && paper && way === "press" && createPortal(<ReadingKeys check={check} parts={parts} line={line} rows={rows} row={row} />, paper)}
-      {row && way === "press" && <TurnView check={check} parts={parts} letters={board.lettering} row={row} />}
+      {row && turn < rows.length && way === "press" && <TurnView check={check} parts={parts} letters={board.lettering} row={row} />}
     </g>
   );
 }

@@ -6,11 +6,11 @@ import type { Format } from "../quantity/format";
 import { goToRow, useReadingOff } from "./readingOff";
 import { rowPressed } from "./rowPressed";
 import { stationName } from "./stationName";
-import { readText, takeReadings } from "./takeReading";
+import { isFromPicture, readText, takeReadings } from "./takeReading";
 
 // What a press or a line drawn on the picture says.
 
-/** A press at a point of the paper (mm) is the reading of the station it means; the next has its turn. */
+/** A press at a point of the paper (mm) is the reading of the station it means; the next that has not been read off has its turn. */
 export function pressedAt(check: Check, line: ReadLine, rows: readonly ReadRow[], point: Vec2, format: Format): void {
   const { turn, pressed, typed } = useReadingOff.getState();
   const space = alongPaper(check.piece, check.readings, 1);
@@ -22,7 +22,8 @@ export function pressedAt(check: Check, line: ReadLine, rows: readonly ReadRow[]
   const before = check.sheet.readings[key] ?? "";
   const passed = takeReadings(check, line, [{ row, text }], typed === "replaced");
   useReadingOff.setState({ pressed: { x: point.x, at: row.at }, level: point.y, said: { kind: passed.length > 0 ? "typed" : "taken", label: stationName(row), text, typed: before, key } });
-  goToRow(index + 1, rows);
+  const later = rows.findIndex((one, i) => i > index && !isFromPicture(check, line, one));
+  goToRow(later < 0 ? rows.length : later, rows);
 }
 
 /** A line drawn along the curve is the reading of every station whose element it crosses. */

@@ -21,7 +21,7 @@ interface ReadingOff {
   readonly way: "press" | "trace";
   /** What becomes of fields that hold something typed. */
   readonly typed: "kept" | "replaced";
-  /** Index of the row whose turn it is. */
+  /** Index of the row whose turn it is; as many as there are rows: all have had theirs. */
   readonly turn: number;
   /** Where the last press was: mm along the paper, and its place in the numbering. */
   readonly pressed: { readonly x: number; readonly at: number } | null;
@@ -50,7 +50,7 @@ export function rowsRead(places: ReadPlaces, line: ReadLine | null): { readonly 
   return { line: first?.lines.at(-1) ?? "top", rows: first?.rows ?? [] };
 }
 
-/** Goes to a row; beyond the last stays the last. */
+/** Goes to a row, or beyond the last. */
 export function goToRow(turn: number, rows: readonly ReadRow[]): void {
-  useReadingOff.setState({ turn: Math.min(rows.length - 1, Math.max(0, turn)) });
+  useReadingOff.setState({ turn: Math.min(rows.length, Math.max(0, turn)) });
 }

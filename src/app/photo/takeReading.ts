@@ -39,6 +39,12 @@ export function takeReading(check: Check, key: string, text: string): void {
   put([{ key, before: check.sheet.readings[key] ?? "", after: text }]);
 }
 
+/** Whether the field of a row holds what was read off the picture. */
+export function isFromPicture({ sheet: { readings } }: Check, line: ReadLine, { at }: ReadRow): boolean {
+  const key = placeKey({ line, at });
+  return (readings[key] ?? "").trim() !== "" && !isTyped(readings[key], key);
+}
+
 /** Takes back the last step, where its fields still hold what it put there; the key of its first field. */
 export function takeBack(): string | null {
   const { taken } = useReadingOff.getState();

@@ -70,6 +70,9 @@ export const photoWords = {
   typed: "Fields already filled",
   typeds: { kept: "are kept", replaced: "are replaced" },
   turn: (station: string, { element }: TradeWords) => `${station} is next: press on the board where the drawn curve crosses its ${element}.`,
+  done: (unread: readonly string[]) => (unread.length === 0
+    ? "The last station is read, and none is missing. A further press corrects the station nearest to it."
+    : `The last station has had its turn. Not read yet: ${unread.slice(0, 8).join(", ")}${unread.length > 8 ? " …" : ""}.`),
   trace: "Draw along the curve on the board with the button or finger down.",
   back: "Back",
   skip: "Skip",

@@ -1,13 +1,18 @@
 // @vitest-environment jsdom
-import { cleanup, render, screen, waitFor } from "@testing-library/react";
+import { act, cleanup, render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { CheckMargin } from "../../../src/app/check/CheckMargin";
-import { useSheets } from "../../../src/app/check/sheets";
+import { emptySheet } from "../../../src/app/check/sheet";
+import { pieceKey, useSheets } from "../../../src/app/check/sheets";
 import { useLaid } from "../../../src/app/photo/laid";
 import { usePhoto, type Photo } from "../../../src/app/photo/photo";
-import { readingAfresh, useReadingOff } from "../../../src/app/photo/readingOff";
+import { pressedAt } from "../../../src/app/photo/readFromBoard";
+import { readingAfresh, rowsRead, useReadingOff } from "../../../src/app/photo/readingOff";
+import { checkOf } from "../../../src/app/check/useCheck";
+import { formatOf } from "../../../src/app/quantity/format";
 import { replaceJob } from "../../../src/app/store/changes";
+import { useApp } from "../../../src/app/store/store";
 import { overA3, photographed } from "../../support/pinholeCamera";
 import { pipeWith, slant } from "../pipe";
 
@@ -51,6 +56,26 @@ test("a picture says what is still to be marked, and when it is marked and laid,
   expect(await screen.findByText(/Station 0 is next: press on the board/)).toBeTruthy();
   await userEvent.click(screen.getByRole("button", { name: "Skip" }));
   expect(screen.getByText(/Station 1 is next/)).toBeTruthy();
+});
+
+test("after the last station none is next: what was left out is named, and Back goes to the last", async () => {
+  await userEvent.upload(file(), new File(["x"], "drawing.jpg", { type: "image/jpeg" }));
+  await screen.findByText("drawing.jpg");
+  usePhoto.setState({ places });
+  useLaid.setState({ wanted: true });
+  await screen.findByText(/Station 0 is next/);
+  const { job, pieces: [piece] } = useApp.getState().development;
+  const now = () => checkOf(job, piece!, useSheets.getState().all[pieceKey(job)] ?? emptySheet);
+  const { rows, line } = rowsRead(now().places, null);
+  const format = formatOf("mm", { places: 2, denominator: 0, comma: false });
+  for (const [k, { at }] of rows.entries()) if (k !== 3 && k !== 7) act(() => pressedAt(now(), line, rows, { x: (at * 282.74) / 16, y: 100 + k }, format));
+  expect(screen.getByText("The last station has had its turn. Not read yet: Station 3, Station 7.")).toBeTruthy();
+  expect(screen.queryByText(/is next/)).toBeNull();
+  for (const k of [3, 7]) act(() => pressedAt(now(), line, rows, { x: (k * 282.74) / 16, y: 100 + k }, format));
+  expect(screen.getByText(/The last station is read, and none is missing/)).toBeTruthy();
+  expect(field("Station 0 again").value).toBe("116");
+  await userEvent.click(screen.getByRole("button", { name: "Back" }));
+  expect(screen.getByText(/Station 0 again is next/)).toBeTruthy();
 });
 
 test("the picture of one student is not read for another", async () => {
