@@ -21,6 +21,9 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices, fo
   const take = () => takeClause(clause.id);
   const { on, field } = useHelp();
   const isNarrow = useMedia(narrow);
+  // What the shop asks for too much of is said at its number.
+  const refused = (token: Token) => (clause.part === "shop" && token.kind === "number" ? notices.find((problem) => problem.field === token.field) : undefined);
+  const atField = clause.tokens.map(refused);
   return (
     <li
       className="clause"
@@ -37,12 +40,12 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices, fo
       <div role="group" aria-label={clause.name}>
         <p>
           {clause.tokens.map((token, i) => (
-            <TokenView key={"key" in token ? token.key : i} token={token} before={clause.tokens[i - 1]} after={clause.tokens[i + 1]} />
+            <TokenView key={"key" in token ? token.key : i} token={token} before={clause.tokens[i - 1]} after={clause.tokens[i + 1]} refused={atField[i]} />
           ))}
           {!clause.on && <span className="off"> ({clauseWords.off})</span>}
         </p>
         {found && <p className="found">{found}</p>}
-        {notices.map((problem, i) => (
+        {notices.filter(({ field: at }) => !atField.some((one) => one?.field === at)).map((problem, i) => (
           <p key={i} className="notice">
             <FaultSentence fault={{ kind: "problem", problem }} />
           </p>
@@ -56,14 +59,14 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices, fo
   );
 });
 
-function TokenView({ token, before, after }: { token: Token; before: Token | undefined; after: Token | undefined }) {
+function TokenView({ token, before, after, refused }: { token: Token; before: Token | undefined; after: Token | undefined; refused: Problem | undefined }) {
   switch (token.kind) {
     case "text":
       return before && "key" in before ? token.text.slice(headOf(token).length) : token.text;
     case "break":
       return <br />;
     case "number":
-      return <NumberField token={token} tail={headOf(after)} />;
+      return <NumberField token={token} tail={headOf(after)} refused={refused} />;
     case "choice":
       return <ChoiceField token={token} tail={headOf(after)} />;
   }

@@ -1,19 +1,22 @@
 import { useId, useRef, useState, type KeyboardEvent, type PointerEvent } from "react";
+import type { Problem } from "../../core/index";
 import type { NumberToken } from "../describe/token";
 import { useHelpOf } from "../help/helped";
 import { useFormat } from "../quantity/useFormat";
+import type { Fault } from "../store/attempt";
 import type { Gesture } from "../store/history";
 import { dropDraft, keepDraft, useApp } from "../store/store";
 import { fetchedEditing, fetchEditing, type Editing } from "./fetchEditing";
 import { FieldFault } from "./FieldFault";
 
-/** A number edited where it stands: Enter or leaving the field makes the change, Escape takes the text back. */
-export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: string }) {
+/** A number edited where it stands: Enter or leaving the field makes the change, Escape takes the text back. `refused`: what follows from it and cannot be made. */
+export function NumberField({ token, tail = "", refused }: { token: NumberToken; tail?: string; refused?: Problem | undefined }) {
   const format = useFormat();
   const draft = useApp((state) => state.drafts[token.key]);
   const [typed, setTyped] = useState<string | null>(null);
   const faultId = useId();
   const helped = useHelpOf(token.key);
+  const fault: Fault | undefined = draft?.fault ?? (refused && { kind: "problem", problem: refused });
   const text = typed ?? draft?.text ?? format.field(token.value, token.quantity);
 
   /** What is typed stays in the field until the change is made or refused, also when it cannot even be tried. */
@@ -57,12 +60,12 @@ export function NumberField({ token, tail = "" }: { token: NumberToken; tail?: s
   };
 
   return (
-    <FieldFault tail={tail} id={faultId} fault={draft?.fault} quantity={token.quantity}>
+    <FieldFault tail={tail} id={faultId} fault={fault} quantity={token.quantity}>
       <input
         className={`number ${token.quantity}`}
         aria-label={token.label}
-        aria-invalid={draft ? true : undefined}
-        aria-describedby={[draft && faultId, helped].filter(Boolean).join(" ") || undefined}
+        aria-invalid={fault ? true : undefined}
+        aria-describedby={[fault && faultId, helped].filter(Boolean).join(" ") || undefined}
         inputMode={token.quantity === "count" ? "numeric" : "text"}
         autoComplete="off"
         spellCheck={false}

@@ -44,6 +44,16 @@ export function ShopPart() {
     setAdded(null);
   }, [added, clauses]);
 
+  // A refusal that follows from what was just typed is brought into sight.
+  const refused = fabrication.problems.map(({ code, field }) => `${code} ${field}`).join();
+  const seen = useRef(refused);
+  useEffect(() => {
+    if (seen.current === refused) return;
+    seen.current = refused;
+    const fault = list.current?.querySelector("[aria-invalid], .notice");
+    if (fault && isTypedInto(list.current)) fault.closest(".clause")?.scrollIntoView({ block: "nearest" });
+  }, [refused]);
+
   const add = (word: ShopWord) => {
     changing((by) => {
       const before = useApp.getState().development.job;
@@ -67,4 +77,10 @@ export function ShopPart() {
       <VerbMenu className="add-cut" word={clauseWords.addShop} verbs={shopOrder.map((word) => ({ label: shopWords.add[word], act: () => add(word) }))} />
     </>
   );
+}
+
+/** Whether the reader is at work in the list, or has just left its last field. */
+function isTypedInto(list: HTMLElement | null): boolean {
+  const { activeElement } = document;
+  return activeElement === document.body || (list?.parentElement?.contains(activeElement) ?? false);
 }

@@ -6,6 +6,8 @@ export interface CutFile {
   readonly piece: string;
   /** Of the blank, mm; null where several are in the file. */
   readonly size: { readonly width: number; readonly height: number } | null;
+  /** In what it differs from another file of the same thing: "splines". */
+  readonly variant?: string;
   readonly extension: string;
 }
 
@@ -16,8 +18,8 @@ const PLAIN: Readonly<Record<string, string>> = { ß: "ss", ø: "o", Ø: "O", æ
  * The name of a file that goes to a machine: job, piece and size in plain ASCII, "Lean-to vent, pipe, 283x220.dxf". Of a title without
  * any letter of the alphabet only the rest is left.
  */
-export function cutFileName({ title, piece, size, extension }: CutFile): string {
-  const parts = [plain(title), plain(piece), ...(size ? [`${Math.ceil(size.width)}x${Math.ceil(size.height)}`] : [])];
+export function cutFileName({ title, piece, size, variant = "", extension }: CutFile): string {
+  const parts = [plain(title), plain(piece), ...(size ? [`${Math.ceil(size.width)}x${Math.ceil(size.height)}`] : []), plain(variant)];
   return fileName(parts.filter((part) => part !== "").join(", "), extension);
 }
 

@@ -1,4 +1,4 @@
-import { useState, type MouseEvent } from "react";
+import { useMemo, useState, type MouseEvent } from "react";
 import { cutFileName } from "../files/cutFileName";
 import { cancelPdf, startPdf, usePdfJob } from "../print/pdfJob";
 import { useFormat } from "../quantity/useFormat";
@@ -17,7 +17,11 @@ export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barre
   const development = useApp(selectDevelopment);
   const format = useFormat();
   const { state, done, total } = usePdfJob();
-  const [said, setSaid] = useState("");
+  // What was said is about what was asked for then: it goes when anything is asked otherwise.
+  const asked = useMemo(() => ({ choices, development, format }), [choices, development, format]);
+  const [told, setTold] = useState<{ readonly text: string; readonly of: typeof asked } | null>(null);
+  const said = told?.of === asked ? told.text : "";
+  const setSaid = (text: string) => setTold({ text, of: asked });
   const { what, tolerance } = choices;
   const ready = !barred && (shown ? shown.outcome.ok : what !== "dxf" || !toleranceProblem(tolerance));
 
@@ -28,7 +32,8 @@ export function MakeVerb({ shown, barred }: { shown: DocumentShown | null; barre
     if (wrong) return wrong.focus();
     const title = development.job.title || words.untitled;
     if (shown) {
-      if (shown.outcome.ok) void startPdf(shown.outcome.pages, { title, fileName: documentName(title, shown) });
+      const name = documentName(title, shown);
+      if (shown.outcome.ok) void startPdf(shown.outcome.pages, { title, fileName: name }).then((made) => made && setSaid(outputWords.saved(name)));
       return;
     }
     saveFile(what as FileWanted, { development, format, choices }).then(

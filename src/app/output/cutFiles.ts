@@ -26,7 +26,7 @@ export async function cutFiles(kind: "dxf" | "svg", { development, format, choic
   const own = Math.min(CHORD_TOLERANCE, tolerance / 2);
   const parts = cutParts(kind === "dxf" ? fabricatedWithin(development, own) : fabricate(development), { figures: format });
   const write = kind === "dxf" ? await dxfWriter(format, { curves, tolerance: tolerance - own }) : await svgWriter(title);
-  const file = (some: readonly CutPart[]): CutFile => ({ name: nameOf(some, title, kind), type: kind === "dxf" ? "image/vnd.dxf" : "image/svg+xml", text: write(some) });
+  const file = (some: readonly CutPart[]): CutFile => ({ name: nameOf(some, { title, variant: kind === "dxf" ? outputWords.fileVariants[curves] : "", extension: kind }), type: kind === "dxf" ? "image/vnd.dxf" : "image/svg+xml", text: write(some) });
   return how === "apart" ? parts.map((part) => file([part])) : [file(parts)];
 }
 
@@ -47,8 +47,8 @@ async function svgWriter(title: string): Promise<(parts: readonly CutPart[]) => 
 }
 
 /** The size is that of the part where the file holds only one. */
-function nameOf(parts: readonly CutPart[], title: string, extension: string): string {
+function nameOf(parts: readonly CutPart[], named: { readonly title: string; readonly variant: string; readonly extension: string }): string {
   const [first, ...more] = parts;
   const alone = first && more.length === 0;
-  return cutFileName({ title, piece: alone ? first.name : outputWords.allParts, size: alone ? first : null, extension });
+  return cutFileName({ ...named, piece: alone ? first.name : outputWords.allParts, size: alone ? first : null });
 }

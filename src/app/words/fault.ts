@@ -18,7 +18,7 @@ export function faultSentence(fault: Fault, format: Format, quantity: Quantity =
     case "failed":
       return words.message.failed;
     case "problem":
-      return problemSentence(fault.problem, (value) => shown(value, quantityOf(fault.problem.field), format), format.trade);
+      return problemSentence(fault.problem, { field: (value) => shown(value, quantityOf(fault.problem.field), format), length: (mm) => `${format.length(mm)} ${format.unit}` }, format.trade);
   }
 }
 

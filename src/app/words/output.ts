@@ -120,6 +120,8 @@ export const outputWords = {
   },
   /** What a document is called in the name of its file. */
   fileNames: { template: "template", board: "board drawing", parts: "part list", all: "drawing and template" } satisfies Record<DocumentWanted, string>,
+  /** In what a DXF differs from one of the usual lines and arcs. */
+  fileVariants: { arcs: "", splines: "splines" } satisfies Record<OutputChoices["curves"], string>,
   save: { pdf: "Save as PDF", dxf: "Save as DXF", svg: "Save as SVG", csv: "Save as CSV" },
   allParts: "all parts",
   making: (done: number, total: number) => `Page ${done} of ${total}`,

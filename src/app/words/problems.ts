@@ -4,11 +4,17 @@ import type { Quantity } from "../quantity/format";
 
 // What is said about bad input: one sentence a problem, in the words of the person who typed it.
 
-/** Writes a bound or a value in the unit of its field, as the field itself would. */
+/** Writes a number with its unit. */
 export type ShowValue = (value: number) => string;
 
-/** The sentence for this problem. `show` writes lengths and angles as the fields do. */
-export function problemSentence(problem: Problem, show: ShowValue, trade: TradeWords): string {
+/** How numbers are written: a bound or a value as the field itself would, a length on the pattern as drawings do. */
+export interface Shows {
+  readonly field: ShowValue;
+  readonly length: ShowValue;
+}
+
+/** The sentence for this problem. */
+export function problemSentence(problem: Problem, { field: show, length }: Shows, trade: TradeWords): string {
   const { code, min, max, detail } = problem;
   switch (code) {
     case "not-a-job":
@@ -67,13 +73,13 @@ export function problemSentence(problem: Problem, show: ShowValue, trade: TradeW
     case "thick-for-diameter":
       return `The sheet is thick for so small a diameter: prove the ${trade.girth} on scrap first.`;
     case "allowance-crosses-itself":
-      return `The edge is too hollow for this width${place(detail, show, trade)}: it would cross itself. It is left off.`;
+      return `The ${edge(detail)} is too hollow for this width${place(detail, length, trade)}: what is added would cross itself. It is left off.`;
     case "allowance-too-wide":
-      return `The edge is too short for this width and its two notches${place(detail, show, trade)}. It is left off.`;
+      return `The ${edge(detail)} is too short for this width and its two notches${place(detail, length, trade)}. It is left off.`;
     case "allowance-meets-outline":
-      return `What is added here would run into another edge${place(detail, show, trade)}. It is left off.`;
+      return `What is added at the ${edge(detail)} would run into another edge${place(detail, length, trade)}. It is left off.`;
     case "gap-too-wide":
-      return `The root gap would take a whole stretch of the pattern${place(detail, show, trade)}. It is left off.`;
+      return `The root gap would take a whole stretch of the pattern${place(detail, length, trade)}. It is left off.`;
     case "plate-not-flat":
       return "No plate closes this end: its cuts do not meet in straight lines across the pipe.";
     case "plate-gap-too-wide":
@@ -106,10 +112,17 @@ export function problemSentence(problem: Problem, show: ShowValue, trade: TradeW
   }
 }
 
+/** Which edge of the pattern is meant. */
+const EDGES: Readonly<Record<string, string>> = { top: "top edge", bottom: "bottom edge", "seam-start": "first edge of the seam", "seam-end": "last edge of the seam" };
+
+function edge(detail: Problem["detail"]): string {
+  return EDGES[detail?.place ?? ""] ?? "edge";
+}
+
 /** Where on the pattern, when the problem says so. */
-function place(detail: Problem["detail"], show: ShowValue, trade: TradeWords): string {
+function place(detail: Problem["detail"], length: ShowValue, trade: TradeWords): string {
   if (detail?.girth === undefined || detail.height === undefined) return "";
-  return `, ${show(Number(detail.girth))} along the ${trade.girth} and ${show(Number(detail.height))} up`;
+  return `, ${length(Number(detail.girth))} along the ${trade.girth} and ${length(Number(detail.height))} up`;
 }
 
 type QuantityReason = Extract<ParsedQuantity, { ok: false }>["reason"];

@@ -2,6 +2,7 @@
 
 import { mirroredChain } from "../geometry/mirrored";
 import { pathLength } from "../geometry/path";
+import type { FabricationChoices } from "../job/fabricationChoices";
 import type { Job } from "../job/job";
 import type { Problem } from "../job/problem";
 import type { Piece } from "../part/pipePiece";
@@ -69,12 +70,14 @@ export function fabricatedPiece(piece: Piece, { part, fabrication }: Job, tolera
     piece, name: piece.name, purpose, face: towards > 0 ? "outside" : "inside", hand, quantity, net, contours, marks,
     allowances: asked.filter((one) => strips.some(({ allowance }) => allowance === one)), heights: stationHeights(piece), blank,
   };
-  const problems = refusals.map(problemOf);
+  const problems = refusals.map((refusal) => problemOf(refusal, fabrication));
   if (!gapped.ok) problems.unshift({ code: "gap-too-wide", field: "fabrication.seam.gap", value: gap, detail: { girth: gapped.at.x, height: gapped.at.y } });
   return { made, problems };
 }
 
-function problemOf({ code, place, at }: Refusal): Problem {
-  const field = place === "top" || place === "bottom" ? `fabrication.edges.${place}` : "fabrication.seam";
-  return { code, field, detail: { place, girth: at.x, height: at.y } };
+/** At the number that asks for too much. */
+function problemOf({ code, place, at }: Refusal, { edges }: FabricationChoices): Problem {
+  const detail = { place, girth: at.x, height: at.y };
+  if (place !== "top" && place !== "bottom") return { code, field: "fabrication.seam.width", detail };
+  return { code, field: `fabrication.edges.${place}.${edges[place].kind === "wired" ? "wire" : "width"}`, detail };
 }

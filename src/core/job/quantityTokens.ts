@@ -57,11 +57,16 @@ export function quantityTokens(text: string, kind: QuantityKind): Token[] | Refu
       continue;
     }
     const found = tokenAt(text, at, kind);
-    if ("reason" in found) return found;
+    if ("reason" in found) return found.reason === "unit" && !isMeasure(tokens.at(-1)) ? { ...found, reason: "syntax" } : found;
     tokens.push(found.token);
     at = found.end;
   }
   return [...tokens, { type: "end", at: text.length }];
+}
+
+/** Whether a word after this is meant for a unit; anywhere else it is no part of a number. */
+function isMeasure(before: Token | undefined): boolean {
+  return before !== undefined && (before.type !== "sign" || before.sign === ")");
 }
 
 function tokenAt(text: string, at: number, kind: QuantityKind): { token: Token; end: number } | Refusal {

@@ -72,6 +72,8 @@ test("a margin the paper has no room for is said at its field, nothing is made, 
 
 test("text that is no measure stays at its field with the reason", async () => {
   begin();
+  type("Overlap of the sheets", "abc");
+  expect(await screen.findByText(/^This cannot be read as a number/, {}, patience)).toBeTruthy();
   type("Overlap of the sheets", "1o");
   expect(field("Overlap of the sheets").value).toBe("1o");
   expect(await screen.findByText(/^This unit is not known/, {}, patience)).toBeTruthy();
@@ -85,8 +87,23 @@ test("text that is no measure stays at its field with the reason", async () => {
 
 test("an allowance that cannot be made keeps the template from being made, and says where", async () => {
   begin({ edges: { top: { kind: "none" }, bottom: { kind: "hem", width: 400 } } });
-  expect((await screen.findByText(/^The edge is too short for this width and its two notches/, {}, patience)).textContent).toMatch(/along/);
+  expect((await screen.findByText(/^The bottom edge is too short for this width and its two notches/, {}, patience)).textContent).toMatch(/along/);
   expect(verb().disabled).toBe(true);
+});
+
+test("that a file was saved is said until something else is asked for", async () => {
+  URL.createObjectURL = () => "blob:";
+  URL.revokeObjectURL = () => undefined;
+  choose({ what: "dxf" });
+  begin();
+  fireEvent.click(verb());
+  const [, arcs = ""] = /^Saved: (.*)$/.exec((await screen.findByText(/^Saved: /, {}, patience)).textContent) ?? [];
+  fireEvent.change(field("How curves are written"), { target: { value: "splines" } });
+  expect(screen.queryByText(/^Saved: /)).toBeNull();
+  fireEvent.click(verb());
+  const [, splines = ""] = /^Saved: (.*)$/.exec((await screen.findByText(/^Saved: /, {}, patience)).textContent) ?? [];
+  expect(arcs).toMatch(/^[^,]+, pipe, \d+x\d+\.dxf$/);
+  expect(splines).toBe(arcs.replace(".dxf", ", splines.dxf"));
 });
 
 test("what two rulers measure becomes the correction of the printer on that paper", async () => {

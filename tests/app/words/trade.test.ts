@@ -30,7 +30,7 @@ function everythingSaid(trade: Trade): string {
   return [
     words.boardTitle("Vent", of), words.boardDescription("first", of), words.rod(of), measuredWords.proof.title(of), measuredWords.proof.girth(of),
     ...rodRows(piece!, format).map((row) => row.name), readoutText(piece!, 3, format),
-    problemSentence({ code: "open-round", field: "part" }, String, of),
+    problemSentence({ code: "open-round", field: "part" }, { field: String, length: String }, of),
     ...clausesOf(development.job, undefined, of).flatMap(({ tokens }) => tokens.flatMap((token) => (token.kind === "choice" ? token.options.map(({ label }) => label) : []))),
     ...[...drawn.items, ...(printed.ok ? printed.pages : []).flatMap((page) => page.items)].flatMap((item) => (item.kind === "text" ? [item.text] : [])),
     stationCsv(piece!, { separator: ",", decimal: ".", places: 2, words: csvWords(of) }),

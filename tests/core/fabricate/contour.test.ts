@@ -29,7 +29,7 @@ describe("contoursOf", () => {
   it("contoursOf an edge too hollow leave it as it is and name the place, along the girth and up", () => {
     const saddle = shapedCut({ shape: "hollow", radius: 50, centre: 0, height: 100 });
     const { problems, pieces } = shopPipe({ edges: { top: { kind: "hem", width: 60 }, bottom: none } }, [saddle]);
-    expect(problems).toMatchObject([{ code: "allowance-crosses-itself", field: "fabrication.edges.top", detail: { place: "top" } }]);
+    expect(problems).toMatchObject([{ code: "allowance-crosses-itself", field: "fabrication.edges.top.width", detail: { place: "top" } }]);
     expectClose(Number(problems[0]!.detail!["height"]), 100, 25);
     expect(pieces[0]!.allowances).toEqual([]);
     expect(pieces[0]!.contours[0]!.segments.every(({ allowance }) => allowance === null)).toBe(true);
@@ -43,6 +43,6 @@ describe("contoursOf", () => {
   });
   it("contoursOf a lap wider than half the seam is long are refused as too wide", () => {
     const { problems } = shopPipe({ seam: { kind: "lap", width: 150, share: 1 } }, [slope]);
-    expect(problems).toMatchObject([{ code: "allowance-too-wide", field: "fabrication.seam" }]);
+    expect(problems).toMatchObject([{ code: "allowance-too-wide", field: "fabrication.seam.width" }]);
   });
 });
