@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fault } from "./direction";
-import { importsOf, sourceFiles, specifiers } from "./importsOf";
+import { type Import, importsOf, sourceFiles, specifiers } from "./importsOf";
 
 const path = (file: string, target: string) => fault({ file, target, package: false });
 const named = (file: string, target: string) => fault({ file, target, package: true });
@@ -15,6 +15,23 @@ describe("imports of src", () => {
   it("all run the right way, and each package stays in its folder", () => {
     expect(imports.map(fault).filter((one) => one !== null).join("\n")).toBe("");
   });
+});
+
+describe("circles", () => {
+  const without = (path: string) => path.replace(/\.tsx?$/, "");
+
+  it("of two files are found", () => {
+    expect(circles([{ file: "app/a.ts", target: "app/b", package: false }, { file: "app/b.tsx", target: "app/a", package: false }, { file: "app/b.tsx", target: "app/c", package: false }])).toEqual(["app/a and app/b"]);
+  });
+
+  it("of two files are none above the core: what both need has a file of its own", () => {
+    expect(circles(sourceFiles(".ts", ".tsx").filter((file) => !file.startsWith("core/")).flatMap(importsOf))).toEqual([]);
+  });
+
+  function circles(imports: readonly Import[]): string[] {
+    const all = new Set(imports.map(({ file, target }) => `${without(file)} ${without(target)}`));
+    return [...all].map((one) => one.split(" ")).filter(([a = "", b = ""]) => a < b && all.has(`${b} ${a}`)).map(([a, b]) => `${a} and ${b}`);
+  }
 });
 
 describe("fault", () => {

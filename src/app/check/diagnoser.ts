@@ -1,12 +1,7 @@
-import type { Diagnosis, Job, Readings } from "../../core/index";
+import type { Diagnosis } from "../../core/index";
+import type { DiagnosisAsked } from "./diagnosisAsked";
 
 // Asks a worker what was probably done. Where none can be started it is worked out here, after the page has been drawn.
-
-export interface DiagnosisAsked {
-  readonly job: Job;
-  readonly readings: Readings;
-  readonly allowed: { readonly tolerance: number; readonly stepped: boolean };
-}
 
 export interface Diagnoser {
   /** The diagnosis; one still being worked out is given up, and its promise never settles. Rejects when it cannot be worked out. */

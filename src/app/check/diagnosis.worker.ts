@@ -1,5 +1,5 @@
 import { diagnosedHere } from "./diagnosedHere";
-import type { DiagnosisAsked } from "./diagnoser";
+import type { DiagnosisAsked } from "./diagnosisAsked";
 
 // Tries the mistakes away from the page, so that typing never waits for it.
 

@@ -3,7 +3,8 @@ import { verdict, type Diagnosis, type Job, type Piece, type Verdict } from "../
 import { sayNotFetched } from "../store/changing";
 import { selectJob, selectPiece } from "../store/select";
 import { useApp } from "../store/store";
-import { createDiagnoser, type DiagnosisAsked } from "./diagnoser";
+import { createDiagnoser } from "./diagnoser";
+import type { DiagnosisAsked } from "./diagnosisAsked";
 import { emptySheet, type Sheet } from "./sheet";
 import { sheetKey, useSheets } from "./sheets";
 import { typedReadings, type TypedReadings } from "./typedReadings";

@@ -1,7 +1,8 @@
 import { useState } from "react";
 import type { Variant } from "../../core/index";
 import { classWords as said } from "../words/class";
-import { leavePiece, openCode, type CodeFault } from "./openVariant";
+import { leavePiece, openCode } from "./openVariant";
+import type { CodeFault } from "./codeFault";
 import { packVariant } from "./packedVariant";
 import { placeHere, usePlace } from "./programPlace";
 import type { Student } from "./studentsOf";

@@ -1,6 +1,7 @@
 import { develop, type Development, type DrawnScale, type Job, type Problem, type Variant } from "../../core/index";
 import { lessonPages, type LessonOutcome } from "../../drawing/lesson/lessonPages";
-import type { LessonKind, LessonSheets } from "../../drawing/lesson/lessonSheets";
+import type { LessonSheets } from "../../drawing/lesson/lessonSheets";
+import type { LessonKind } from "../../drawing/lesson/lessonKinds";
 import type { Page } from "../../drawing/sheets/page";
 import { onSheets, sheetScaleOf } from "../teach/sheets/sheetScale";
 import type { Student } from "./studentsOf";

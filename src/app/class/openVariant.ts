@@ -2,12 +2,11 @@ import { exerciseOf, variantOfCode, type Job } from "../../core/index";
 import { fetchChanges, sayNotFetched } from "../store/changing";
 import { say, useApp } from "../store/store";
 import { classWords as said } from "../words/class";
+import type { CodeFault } from "./codeFault";
 import { openedFrom, rememberOpened } from "./openedPieces";
 import { unpackVariant } from "./packedVariant";
 import { variantJob } from "./variantJob";
 import { readVariantLink } from "./variantLink";
-
-export type CodeFault = Extract<ReturnType<typeof variantOfCode>, { ok: false }>["reason"];
 
 /** Puts the variant of a code on the board; why not, when the exercise, on the board or of the piece there, has none of this code. */
 export async function openCode(typed: string): Promise<CodeFault | null> {

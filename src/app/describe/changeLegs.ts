@@ -1,4 +1,4 @@
-import { inProfile } from "./shaped";
+import { inProfile } from "./inProfile";
 
 /** The profile with its last leg parted in two at half its way. */
 export const legAdded = inProfile("free", (q) => {

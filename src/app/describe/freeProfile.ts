@@ -1,7 +1,7 @@
 import type { Leg, ShapedCut } from "../../core/index";
 import { clauseWords, fieldWords, type PlaceWords } from "../words/clauses";
 import type { CutFields } from "./cutField";
-import { inProfile } from "./shaped";
+import { inProfile } from "./inProfile";
 import { optionsOf, text, type NumberToken, type Token } from "./token";
 
 type Free = Extract<ShapedCut["profile"], { shape: "free" }>;

@@ -3,16 +3,12 @@ import { clauseWords, fieldWords, type PlaceWords } from "../words/clauses";
 import { cutFields, type CutFields } from "./cutField";
 import { directionTokens } from "./direction";
 import { freeTokens } from "./freeProfile";
+import { inProfile } from "./inProfile";
 import { optionsOf, rightOfAxis, text, type Token } from "./token";
 
 type Profile = ShapedCut["profile"];
 type Shape = Profile["shape"];
 type Of<S extends Shape> = Extract<Profile, { shape: S }>;
-
-/** Changes the profile of a shaped cut that still has this shape. */
-export function inProfile<S extends Shape, V>(shape: S, change: (profile: Of<S>, value: V) => Profile) {
-  return (cut: ShapedCut, value: V): ShapedCut => (cut.profile.shape === shape ? { ...cut, profile: change(cut.profile as Of<S>, value) } : cut);
-}
 
 /** "Seen from the [front], its [top] is a hollow of radius [60], deepest at [150] up, centred [5] right of the axis." */
 export function shapedTokens(cut: ShapedCut, index: number, place: PlaceWords, spelled: ReadonlySet<string>): Token[] {

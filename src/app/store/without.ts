@@ -1,6 +1,4 @@
-import type { Drafts } from "./attempt";
-
-/** The drafts but those of these keys. */
-export function without(drafts: Drafts, ...keys: readonly string[]): Drafts {
-  return Object.fromEntries(Object.entries(drafts).filter(([name]) => !keys.includes(name)));
+/** The entries but those of these keys. */
+export function without<T>(entries: Readonly<Record<string, T>>, ...keys: readonly string[]): Record<string, T> {
+  return Object.fromEntries(Object.entries(entries).filter(([name]) => !keys.includes(name)));
 }

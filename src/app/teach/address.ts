@@ -1,4 +1,4 @@
-import type { Way } from "../../drawing/steps/steps";
+import type { Way } from "../../drawing/steps/way";
 
 // The address of a step: "#teach/carry?station=5&way=hand". The station goes by its number on the drawing. A link for others carries
 // the job too, packed.

@@ -1,5 +1,6 @@
 import { create } from "zustand";
-import type { Step, Way } from "../../drawing/steps/steps";
+import type { Step } from "../../drawing/steps/steps";
+import type { Way } from "../../drawing/steps/way";
 
 export const speeds = ["slow", "usual", "quick"] as const;
 export type Speed = (typeof speeds)[number];

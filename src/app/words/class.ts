@@ -1,6 +1,6 @@
 import type { Constraint, RangeFault } from "../../core/index";
 import type { TradeWords } from "../../drawing/tradeWords";
-import type { CodeFault } from "../class/openVariant";
+import type { CodeFault } from "../class/codeFault";
 import type { TableFault } from "../class/readTable";
 
 // The words of a class set: own dimensions for every student.

@@ -1,4 +1,5 @@
-import type { LessonKind, LessonSheets } from "../../drawing/lesson/lessonSheets";
+import type { LessonSheets } from "../../drawing/lesson/lessonSheets";
+import type { LessonKind } from "../../drawing/lesson/lessonKinds";
 import type { TradeWords } from "../../drawing/tradeWords";
 
 // The words of the sheets for a class, loaded with them.

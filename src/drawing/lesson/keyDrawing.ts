@@ -13,7 +13,7 @@ import { linesApart } from "../steps/linesApart";
 import { mitreLine } from "../steps/mitreLine";
 import { stationRays } from "../steps/stationRays";
 import { needsMitre } from "../steps/stepTexts";
-import type { Way } from "../steps/steps";
+import type { Way } from "../steps/way";
 import { uncutPipe } from "../steps/uncutPipe";
 import type { LessonBoard } from "./lessonBoard";
 import { ordinateFigures } from "./ordinateFigures";

@@ -4,7 +4,8 @@ import { LETTERING } from "../lettering";
 import { projectionSymbol } from "../projectionSymbol";
 import { scaleText } from "../sheets/scales";
 import { type Cell, type TitleBlock, titleBlock } from "../sheets/titleBlock";
-import type { LessonKind, LessonSheets } from "./lessonSheets";
+import type { LessonSheets } from "./lessonSheets";
+import type { LessonKind } from "./lessonKinds";
 import { seamText } from "./seamText";
 
 /** Sheets a student is marked by. */

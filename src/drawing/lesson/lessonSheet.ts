@@ -10,7 +10,8 @@ import { corners } from "../sheets/titleBlock";
 import { polygon } from "../strokes";
 import { lessonBands } from "./lessonBands";
 import { lessonBlock } from "./lessonBlock";
-import type { LessonKind, LessonSheets } from "./lessonSheets";
+import type { LessonSheets } from "./lessonSheets";
+import type { LessonKind } from "./lessonKinds";
 
 /** The width of a title block (ISO 7200), mm; on small paper that lies no more than a part of the frame, so that views stand beside it. */
 const BLOCK = 180, SMALL = 200, PART = 0.62;

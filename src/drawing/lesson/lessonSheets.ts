@@ -3,11 +3,9 @@
 import type { Development } from "../../core/index";
 import { type Figures, METRIC } from "../figures";
 import type { PageSetup } from "../sheets/setup";
-import type { Way } from "../steps/steps";
+import type { Way } from "../steps/way";
+import type { LessonKind } from "./lessonKinds";
 import { type AllLessonWords, ENGLISH_LESSON } from "./lessonWords";
-
-export const LESSON_KINDS = ["question", "started", "key", "stationTable", "steps", "card"] as const;
-export type LessonKind = (typeof LESSON_KINDS)[number];
 
 /** What the school writes in the title block; "" leaves a field to be filled in by hand. */
 export interface SchoolBlock {

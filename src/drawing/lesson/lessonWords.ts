@@ -3,7 +3,7 @@
 import { type SheetWords, sheetWords } from "../sheets/sheetWords";
 import { type StepWords, stepWords } from "../steps/stepWords";
 import { TRADE, type TradeWords, capital } from "../tradeWords";
-import type { LessonKind } from "./lessonSheets";
+import type { LessonKind } from "./lessonKinds";
 
 export interface LessonWords {
   readonly kinds: Readonly<Record<LessonKind, string>>;

@@ -5,7 +5,7 @@ import { type Vec2, flattenSegments } from "../../core/index";
 import { boundsOfItem } from "../bounds";
 import type { Box } from "../box";
 import type { Item } from "../display";
-import type { Tiled } from "./tiles";
+import type { Tiled } from "./tiled";
 
 export interface Coverage {
   /** Whether anything lies in the box, or within a cell of it. */

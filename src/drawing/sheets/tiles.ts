@@ -1,11 +1,11 @@
 // A pattern cut up into overlapping windows: laid so that the fewest of them show anything.
 
-import type { Segment } from "../../core/index";
 import { boundsOfItem } from "../bounds";
 import { type Box, growBox } from "../box";
 import type { Item } from "../display";
 import { cutLettering } from "./cutLettering";
 import { type Coverage, coverageOf } from "./coverage";
+import type { Tiled } from "./tiled";
 
 export interface Tile {
   /** Row letter from the top, column number from the left. */
@@ -14,13 +14,6 @@ export interface Tile {
   readonly row: number;
   /** What it shows, in the pattern's coordinates. */
   readonly window: Box;
-}
-
-/** What is laid out: everything drawn, and what is cut, whose inside is kept even where nothing is drawn on it. */
-export interface Tiled {
-  readonly art: readonly Item[];
-  readonly bounds: Box;
-  readonly outlines: readonly (readonly Segment[])[];
 }
 
 /** mm. */

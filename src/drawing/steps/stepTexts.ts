@@ -7,7 +7,7 @@ import { chordSteps } from "./chordSteps";
 import { broadsideNames, circleName, endPoints, givingView, isGivenIn } from "./cutSight";
 import type { StepName } from "./itemStep";
 import type { GivenEnd, StepWords } from "./stepWords";
-import type { Way } from "./steps";
+import type { Way } from "./way";
 
 interface Saying {
   readonly figures: Figures;

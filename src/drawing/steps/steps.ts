@@ -14,9 +14,7 @@ import { needsMitre, partTexts, stepTexts } from "./stepTexts";
 import { type StationRays, stationRays } from "./stationRays";
 import { ENGLISH_STEPS, type StepWords } from "./stepWords";
 import { uncutPipe } from "./uncutPipe";
-
-/** By hand: set-squares and chords stepped with the dividers. On the screen: any number of stations, and π × diameter. */
-export type Way = "hand" | "screen";
+import type { Way } from "./way";
 
 /** What one station adds. */
 export interface StepPart {

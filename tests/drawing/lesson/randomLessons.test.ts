@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { lessonPages } from "../../../src/drawing/lesson/lessonPages";
-import { DEFAULT_LESSON, LESSON_KINDS } from "../../../src/drawing/lesson/lessonSheets";
+import { DEFAULT_LESSON } from "../../../src/drawing/lesson/lessonSheets";
+import { LESSON_KINDS } from "../../../src/drawing/lesson/lessonKinds";
 import { DEFAULT_SETUP } from "../../../src/drawing/sheets/setup";
 import { collisions } from "../../support/collisions";
 import { randomCases } from "../../support/lawCase";

@@ -1,5 +1,5 @@
 import { exerciseOf, noExercise, variantOfCode, type Job } from "../../../core/index";
-import type { CodeFault } from "../../class/openVariant";
+import type { CodeFault } from "../../class/codeFault";
 import { variantJob } from "../../class/variantJob";
 import type { ListRow } from "./markingList";
 

@@ -1,5 +1,5 @@
 import { develop, marks, type Diagnosis, type Job, type Marks } from "../../../core/index";
-import type { CodeFault } from "../../class/openVariant";
+import type { CodeFault } from "../../class/codeFault";
 import type { Diagnoser } from "../diagnoser";
 import { marksByEye } from "../marksByEye";
 import { emptySheet, type Sheet } from "../sheet";

@@ -1,4 +1,4 @@
-import { LESSON_KINDS, type LessonKind } from "../../../drawing/lesson/lessonSheets";
+import { LESSON_KINDS, type LessonKind } from "../../../drawing/lesson/lessonKinds";
 import { useFormat } from "../../quantity/useFormat";
 import { sheetsWords as said } from "../../words/sheets";
 import { LaidSheets } from "./LaidSheets";

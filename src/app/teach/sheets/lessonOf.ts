@@ -1,9 +1,10 @@
 import type { Development } from "../../../core/index";
 import { allLessonWords } from "../../../drawing/lesson/lessonWords";
-import type { LessonKind, LessonSheets } from "../../../drawing/lesson/lessonSheets";
+import type { LessonSheets } from "../../../drawing/lesson/lessonSheets";
+import type { LessonKind } from "../../../drawing/lesson/lessonKinds";
 import { markItems } from "../../../drawing/lesson/markItems";
 import { DEFAULT_SETUP, type PrinterCorrection } from "../../../drawing/sheets/setup";
-import type { Way } from "../../../drawing/steps/steps";
+import type { Way } from "../../../drawing/steps/way";
 import { sentencesOf } from "../../describe/sentenceText";
 import type { Format } from "../../quantity/format";
 import { sheetsWords } from "../../words/sheets";

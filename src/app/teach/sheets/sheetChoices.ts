@@ -1,5 +1,6 @@
 import { create } from "zustand";
-import { LESSON_KINDS, type LessonKind, type LessonSheets } from "../../../drawing/lesson/lessonSheets";
+import type { LessonSheets } from "../../../drawing/lesson/lessonSheets";
+import { LESSON_KINDS, type LessonKind } from "../../../drawing/lesson/lessonKinds";
 import { PAPER_NAMES, type PaperName } from "../../../drawing/sheets/papers";
 import type { PageSetup } from "../../../drawing/sheets/setup";
 import { isAmerican } from "../../output/isAmerican";

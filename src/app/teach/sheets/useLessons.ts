@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
 import { lessonPages, type LessonOutcome } from "../../../drawing/lesson/lessonPages";
-import { LESSON_KINDS, type LessonKind } from "../../../drawing/lesson/lessonSheets";
+import { LESSON_KINDS, type LessonKind } from "../../../drawing/lesson/lessonKinds";
 import { useOutput } from "../../output/choices";
 import { correctionOn, usePrinters } from "../../output/printers";
 import { useFormat } from "../../quantity/useFormat";
