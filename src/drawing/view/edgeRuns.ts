@@ -21,6 +21,9 @@ const CLOSE = 1e-4;
 /** A change can lie between samples only if the margin there is at most this many times what it fell by on the way. */
 const REACH = 3;
 
+/** Directions nearer than this, radians, are one. */
+const SAME = 1e-9;
+
 const TURN = 2 * Math.PI;
 
 /**
@@ -87,8 +90,11 @@ function turnMarks(piece: Piece, view: Broadside, edge: Edge, critical: readonly
   return withEnds(passed.map((theta) => parameterAt(piece, edge, theta)));
 }
 
-/** The parameter at which the edge passes a direction between its ends: near enough to sample on either side. */
+/** The parameter at which the edge passes a direction between its ends: near enough to sample on either side. Most edges turn evenly, or as the angle about a circle does; others are halved down to it. */
 function parameterAt(piece: Piece, edge: Edge, theta: number): number {
+  const part = (theta - edge.from) / (edge.to - edge.from);
+  const law = [part, Math.acos(1 - 2 * part) / Math.PI].find((u) => Math.abs(edgePoint(piece, edge, u).theta - theta) < SAME);
+  if (law !== undefined) return law;
   let low = 0, high = 1;
   for (let round = 0; round < 30; round++) {
     const middle = (low + high) / 2;
