@@ -28,7 +28,7 @@ export { verdict, type JudgedReading, type Rule, type Verdict } from "./inspect/
 export type { Mistake, MistakeKind } from "./inspect/drawn/mistake";
 export { isOrdinate, type OrdinatePlace, type ReadLine, type Reading, type ReadingPlace, type Readings } from "./inspect/drawn/readings";
 
-export { rectification, paperPoint, picturePoint, LENS_POINTS, type PictureSize, type Rectification, type Rectified } from "./inspect/photo/rectification";
+export { rectification, paperPoint, picturePoint, LENS_POINTS, SURE, type PictureSize, type Rectification, type Rectified } from "./inspect/photo/rectification";
 export { POINTS, type MarkedPoint } from "./inspect/photo/markedPoint";
 export { inDrawingFrame, type Framed } from "./inspect/photo/drawingFrame";
 export { pixelsPerMm, rectifiedPicture, type PaperRegion, type Pixels } from "./inspect/photo/rectifiedPicture";

@@ -69,7 +69,7 @@ export function markedDrawing(photo: Photo, units: Job["units"], size: DrawnSize
 function found(marked: readonly (MarkedPoint & { readonly id: string })[], photo: Photo, picture: DrawnSize, base: readonly (Vec2 | undefined)[] | null, size: DrawnSize): Found {
   const [start, end] = base ?? [];
   const framed = start && end ? inDrawingFrame(marked, picture, start, end) : { ok: true as const, points: marked, length: null };
-  const outcome = framed.ok ? rectification(framed.points, picture, drawnCorners(size)) : framed;
+  const outcome = framed.ok ? rectification(framed.points, picture, drawnCorners(size), start && end ? { start, end } : null) : framed;
   if (!outcome.ok || !framed.ok) return { kind: "refused", problem: numbered(outcome.ok ? null : outcome.problem, marked, photo) };
   const { residuals } = outcome.rectification;
   return {

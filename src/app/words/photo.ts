@@ -55,7 +55,10 @@ export const photoWords = {
   wanting: (points: number, base: boolean) => (points > 0 ? `${points === 1 ? "One more point is" : `${points} more points are`} to be placed${base ? ", and the base line" : ""}.` : "Both ends of the base line are to be placed."),
   residual: (worst: string, name: string) => `The points agree within ${worst}; ${name} the least.`,
   exact: "Four points always agree: add one or two more, and it shows how well.",
-  unsure: (size: string) => `A point placed a pixel off moves the drawing by up to ${size}.`,
+  unsure: (size: string, where: string) => `With marks a pixel off, the picture is true to about ${size} at its worst place, ${where}.`,
+  /** From the foot up, from left to right. */
+  places: [["the lower left", "the middle of the foot", "the lower right"], ["the left side", "the middle", "the right side"], ["the upper left", "the middle of the top", "the upper right"]],
+  more: (sure: string, few: boolean) => `For ${sure}, mark more points${few ? ", six or more," : ""} all round the drawing and best near there too${few ? "" : ", or photograph it from straight above and as large as may be"}.`,
   lens: "The bend of the lens is taken out.",
   noLens: (points: number) => `From ${points} points on, the bend of the lens is taken out too.`,
   length: (length: string, { girth }: TradeWords) => `${capital(girth)} as drawn: ${length}.`,

@@ -52,6 +52,8 @@ test("a picture says what is still to be marked, and when it is marked and laid,
   expect(await screen.findByText("4 more points are to be placed.")).toBeTruthy();
   usePhoto.setState({ places });
   expect(await screen.findByText(/Four points always agree/)).toBeTruthy();
+  // The lens is not looked for: half a millimetre and more on a drawing of nearly A3's size.
+  expect(screen.getByText(/true to about 0\.[34]\d* mm at its worst place, .*For 0\.3 mm, mark more points, six or more/)).toBeTruthy();
   useLaid.setState({ wanted: true });
   expect(await screen.findByText(/Station 0 is next: press on the board/)).toBeTruthy();
   await userEvent.click(screen.getByRole("button", { name: "Skip" }));

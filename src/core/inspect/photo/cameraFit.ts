@@ -14,6 +14,8 @@ export interface CameraFit {
   readonly numbers: CameraNumbers;
   /** The equations about the solution, every marked place straying by 1 pixel. */
   readonly solved: Solved;
+  /** How far the numbers go off with a picture bent by 1 that is taken to be straight, to first order; null where the bend is among them. */
+  readonly byBend: readonly number[] | null;
 }
 
 /** Pictures usually bend by less than this part of the half diagonal in their corners (common practice). */
@@ -46,20 +48,29 @@ export function cameraFit(first: Homography, paper: readonly Vec2[], picture: re
     });
     return lens ? [...off, (numbers[8] ?? 0) / USUAL_BEND] : off;
   };
+  const found = (numbers: CameraNumbers, solved: Solved): CameraFit => ({ numbers, solved, byBend: lens ? null : (leastSquares(slopes(errors, numbers), bends(numbers, paper, pixel))?.values ?? null) });
   let numbers: CameraNumbers = begun;
   let now = errors(numbers);
   for (let step = 0; step < STEPS; step++) {
     const solved = leastSquares(slopes(errors, numbers), now.map((value) => -value));
     if (!solved) return null;
     const better = shortened(numbers, solved.values, (tried) => squares(errors(tried)), squares(now));
-    if (!better) return { numbers, solved };
+    if (!better) return found(numbers, solved);
     const moved = Math.max(...better.map((value, i) => Math.abs(value - (numbers[i] ?? 0))));
     numbers = better;
     now = errors(numbers);
-    if (moved < SETTLED) return { numbers, solved };
+    if (moved < SETTLED) return found(numbers, solved);
   }
   const solved = leastSquares(slopes(errors, numbers), now);
-  return solved && { numbers, solved };
+  return solved && found(numbers, solved);
+}
+
+/** Pixels by which each mark moves for a bend of 1, to first order. */
+function bends(numbers: CameraNumbers, paper: readonly Vec2[], pixel: number): number[] {
+  return paper.flatMap((point) => {
+    const [after, before] = [pictured([...numbers, NUDGE], point), pictured([...numbers, -NUDGE], point)];
+    return [(after.x - before.x) / (2 * NUDGE * pixel), (after.y - before.y) / (2 * NUDGE * pixel)];
+  });
 }
 
 /** Slopes of every error by every number. */
