@@ -14,8 +14,8 @@ import { metricsFor } from "../metrics";
 import { onSheet } from "../place";
 import { stroke } from "../strokes";
 
-/** Between a figure and its element, and the ends of the element, in gaps. */
-const BESIDE = 0.6, BEFORE = 1.5;
+/** Between a figure and its element, and the ends of the element, in gaps; of one in its element, between it and the ends. */
+const BESIDE = 0.6, BEFORE = 1.5, WITHIN = 0.6;
 
 /** How far along its element a figure beside it, paper mm, is tried. */
 const SHIFTS = [0, 3, 6, 10, 15, 20];
@@ -59,42 +59,43 @@ export function ordinateFigures({ place, items }: Block, piece: Piece, figures: 
   bold.take(items.filter((item) => !("pen" in item && (item.pen === "station" || item.pen === "extra station"))));
   const ends = piece.stations.map(({ girth }) => girth * place.scale);
   const places = shortestFirst(piece);
-  const widthOf = ({ z }: Wanted) => textWidth(figures.length(z), lettering) + 2 * BEFORE * gap;
-  const row = Math.max(...places.map(({ wanted }) => widthOf(wanted))) - BEFORE * gap;
+  const widthOf = ({ z }: Wanted) => textWidth(figures.length(z), lettering);
+  const row = Math.max(...places.map(({ wanted }) => widthOf(wanted))) + WITHIN * gap;
   const found: TextItem[] = [], leaders: PathItem[] = [], left = new Set<number>();
   for (const { station, from, to, wanted } of places) {
     const { girth } = piece.stations[station] ?? { girth: 0 };
     // Beyond the element only where the figure would not be taken for that of the next.
     const beyond = (ends[station + 1] ?? -Infinity) - (ends[station] ?? 0) > APART * lettering;
-    const room = (to - from) * place.scale - widthOf(wanted);
+    const free = (to - from) * place.scale - widthOf(wanted);
     const beside = (beyond ? [-BESIDE * gap, BESIDE * gap + lettering] : [-BESIDE * gap])
-      .flatMap((across) => SHIFTS.filter((shift) => shift <= room).map((shift) => figureAt(wanted, girth, across, shift)));
+      .flatMap((across) => SHIFTS.filter((shift) => shift <= free - 2 * BEFORE * gap).map((shift) => figureAt(wanted, girth, across, BEFORE * gap + shift)));
     const near = nearest(ends, station) < NEAR * lettering;
-    const inside = near ? [] : [...[0, row].filter((shift) => shift <= room), ...stepsTo(room)].map((shift) => figureAt(wanted, girth, lettering / 2, shift));
-    const over = near || Math.abs(wanted.z - to) > NOTHING ? [] : stepsTo(OVER).map((shift) => figureAt({ ...wanted, at: to, align: "start" }, girth, lettering / 2, shift));
+    const steps = stepsTo(free - 2 * WITHIN * gap);
+    const inside = near ? [] : [...[0, row].filter((shift) => shift <= free - 2 * WITHIN * gap), ...steps].map((shift) => figureAt(wanted, girth, lettering / 2, WITHIN * gap + shift));
+    const over = near || Math.abs(wanted.z - to) > NOTHING ? [] : stepsTo(OVER).map((shift) => figureAt({ ...wanted, at: to, align: "start" }, girth, lettering / 2, BEFORE * gap + shift));
     const isFree = (text: TextItem, space = bold) => space.isFree(boundsOfItem(text));
     const text = beside.find((one) => isFree(one, whole)) ?? inside.find((one) => isFree(one)) ?? over.find((one) => isFree(one) && isOpen(boundsOfItem(one)));
     if (!text) {
       left.add(station);
       continue;
     }
-    if (over.includes(text)) leaders.push(stroke("projection", onSheet(place, { x: girth, y: to }), onSheet(place, { x: girth, y: to + along(text, girth, to) })));
+    if (over.includes(text)) leaders.push(stroke("projection", onSheet(place, { x: girth, y: to }), onSheet(place, { x: girth, y: to + reachOf(text, girth, to) })));
     for (const space of [whole, bold]) space.take([text]);
     found.push({ ...text, ref: { clause: "stations", station } });
   }
   if (left.size > FEW) return { figures: [], leaders: [], left: piece.stations.flatMap((_, station) => (station === 0 ? [] : [station])) };
   return { figures: found.sort((a, b) => (a.ref?.station ?? 0) - (b.ref?.station ?? 0)), leaders, left: [...left].sort((a, b) => a - b) };
 
-  function figureAt({ z, at, align }: Wanted, girth: number, across: number, shift: number): TextItem {
+  function figureAt({ z, at, align }: Wanted, girth: number, across: number, along: number): TextItem {
     const inward = align === "start" ? 1 : -1;
     return {
       kind: "text", pen: "lettering", text: figures.length(z), height: lettering, align, turn: place.turn === 0 ? Math.PI / 2 : 0,
-      at: onSheet(place, { x: girth + across / place.scale, y: at + (inward * (BEFORE * gap + shift)) / place.scale }),
+      at: onSheet(place, { x: girth + across / place.scale, y: at + (inward * along) / place.scale }),
     };
   }
 
   /** How far over the end of its element a figure begins, mm. */
-  function along({ at }: TextItem, girth: number, to: number): number {
+  function reachOf({ at }: TextItem, girth: number, to: number): number {
     const end = onSheet(place, { x: girth, y: to });
     return (place.turn === 0 ? at.y - end.y : at.x - end.x) / place.scale - (BESIDE * gap) / place.scale;
   }

@@ -1,10 +1,12 @@
 // Where does the drawing of a school sheet stand on one paper at one scale, with its text and its code for a camera?
 
 import type { Piece } from "../../core/index";
-import { type Box, growBox } from "../box";
+import { type Box, boxesOverlap, growBox } from "../box";
 import { freeBox } from "../freeBox";
+import { LETTERING } from "../lettering";
 import { clearMoves } from "../sheets/clearMoves";
 import type { Layout } from "../sheets/layouts";
+import { evenStations } from "./evenStations";
 import { type LessonBoard, movedBoard } from "./lessonBoard";
 import { sheetRoom } from "./lessonSheet";
 import type { LessonSheets } from "./lessonSheets";
@@ -43,15 +45,29 @@ export function placedOn(lesson: LessonSheets, layout: Layout, boards: (scale: n
       layout, scale, board, frame, text, code, taken: [...taken, ...(code ? [code] : []), ...(text ? [text.taken] : [])],
     }));
   });
-  return found.sort((a, b) => misfit(a) - misfit(b));
+  const close = (piece.pattern.girth * scale) / Math.max(1, evenStations(piece)) < CLOSE * LETTERING;
+  return found.sort((a, b) => misfit(a, close) - misfit(b, close));
 }
 
 /** Lines of this length, mm, read best. */
 const READ = 120;
 
-/** How far its text is from lines that read well; least of all without room for it. */
-function misfit({ text }: LessonLayout): number {
-  return text ? Math.abs(text.taken.right - text.taken.left - READ) : Number.MAX_VALUE;
+/** Elements nearer than this on paper, lettering heights, have some of their figures over their ends, as far as that, mm. */
+const CLOSE = 1.2, OVER = 20;
+
+/** A place without room over the pattern is as bad as text so much too narrow, mm; one without room for the text is worse than any. */
+const COVERED = 80, WITHOUT = 1000;
+
+/** How far a place is from the best. */
+function misfit(placed: LessonLayout, close: boolean): number {
+  const { text } = placed;
+  return (text ? Math.abs(text.taken.right - text.taken.left - READ) : WITHOUT) + (close && isCovered(placed) ? COVERED : 0);
+}
+
+/** Whether something stands where figures of the pattern would be. */
+function isCovered({ board: { blocks: { pattern: { bounds, place } } }, frame, taken }: LessonLayout): boolean {
+  const over = place.turn === 0 ? { ...bounds, bottom: bounds.top - 1, top: bounds.top + OVER } : { ...bounds, left: bounds.right - 1, right: bounds.right + OVER };
+  return over.top > frame.top || over.right > frame.right || taken.some((box) => !boxesOverlap(growBox(bounds, -AIR), box) && boxesOverlap(over, box));
 }
 
 /** Text and code in what is free: the code first, or the text first. */

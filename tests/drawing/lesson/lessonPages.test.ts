@@ -169,9 +169,15 @@ describe("lessonPages: key", () => {
     expect([...seen].sort()).toEqual(["all", "some", "table"]);
   });
 
-  it("figures every ordinate of sixteen stations on A4, but where an opening stands in their way", () => {
-    const said = textsOf(pages(EXAMPLE_DEVELOPMENTS[0]!.development, "key", { setup: on("A4") })[0]!.items).map(({ text }) => text);
-    for (const { top, openings } of EXAMPLE_DEVELOPMENTS[0]!.development.pieces[0]!.stations) if (openings.length === 0) expect(said).toContain(METRIC.length(top!));
+  it("figures every ordinate of sixteen stations on A4, but where an opening stands in their way, whatever a class's diameters", () => {
+    const { job } = EXAMPLE_DEVELOPMENTS[0]!.development;
+    for (const diameter of [80, 90, 100, 110]) {
+      const outcome = develop({ ...job, part: { ...job.part, diameter } });
+      if (!outcome.ok) throw new Error(String(diameter));
+      const dark = Array.from({ length: 53 }, () => Array.from({ length: 53 }, () => true));
+      const said = textsOf(pages(outcome.development, "key", { setup: on("A4"), qr: dark })[0]!.items).map(({ text }) => text);
+      for (const { top, openings } of outcome.development.pieces[0]!.stations) if (openings.length === 0) expect(said, `${diameter}`).toContain(METRIC.length(top!));
+    }
   });
 
   it("draws no two lines of its construction nearer than 0.7 mm beside one another", () => {
