@@ -22,8 +22,8 @@ export function lessonBlock({ development: { job }, kind, school, words, code, f
   const { thickness } = job.part;
   const angle = projection ?? job.drawing.projection;
   const cells: Cell[] = [
-    { label: "", value: `${title} · ${kinds[kind]}`, height: 5, most: 1, wide: true },
-    { label: field.name, value: school.name || blank(26), most: 1 }, { label: field.className, value: school.className || blank(8), most: 1 },
+    { label: "", value: `${title} · ${kinds[kind]}`, height: 5, large: 1, wide: true },
+    { label: field.name, value: school.name || blank(26), most: 3 }, { label: field.className, value: school.className || blank(8), most: 1 },
     { label: field.date, value: school.date || blank(10), most: 1 },
     ...(MARKED.includes(kind) ? [{ label: field.marks, value: school.marksMax === null ? blank(8) : marksOf(String(school.marksMax)) }] : []),
     ...(scale === null ? [] : [{ label: field.scale, value: scaleText(scale) }]),

@@ -8,6 +8,7 @@ import { METRIC } from "../../../src/drawing/figures";
 import { lessonPages } from "../../../src/drawing/lesson/lessonPages";
 import { DEFAULT_LESSON, type LessonSheets } from "../../../src/drawing/lesson/lessonSheets";
 import { LESSON_KINDS, type LessonKind } from "../../../src/drawing/lesson/lessonKinds";
+import { ENGLISH_LESSON } from "../../../src/drawing/lesson/lessonWords";
 import type { Page } from "../../../src/drawing/sheets/page";
 import type { PaperName } from "../../../src/drawing/sheets/papers";
 import { DEFAULT_SETUP, type PageSetup } from "../../../src/drawing/sheets/setup";
@@ -70,6 +71,18 @@ describe("lessonPages: the exercise", () => {
           for (const paragraph of text) expect(words, `${name} on ${paper}`).toContain(paragraph);
         }
       }
+    }
+  });
+});
+
+describe("lessonPages: the title block", () => {
+  it("says which sheet it is, the whole title and name, on the narrowest paper, in letters of 3.5 mm at least", () => {
+    const school = { ...DEFAULT_LESSON.school, title: "Vent through the lean-to roof over the boiler, left hand, Monday's group", name: "Maximiliane-Alexandra Winterbottom-Featherstonehaugh of Upper Slaughterford" };
+    for (const kind of LESSON_KINDS) {
+      const [{ items }] = pages(EXAMPLE_DEVELOPMENTS[0]!.development, kind, { setup: on("A4"), school }) as [Page];
+      const said = textsOf(items).map(({ text }) => text).join(" ");
+      for (const one of [school.title, school.name, `· ${ENGLISH_LESSON.lesson.kinds[kind]}`]) expect(said, kind).toContain(one);
+      expect(collisions(items), kind).toEqual([]);
     }
   });
 });
