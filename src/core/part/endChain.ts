@@ -5,6 +5,7 @@
 import { type ChainSegment, arcByRadius, linesThrough, mirroredInBase } from "../geometry/chain";
 import { type Arc, reverseSegment } from "../geometry/segment";
 import { type Vec2, distance } from "../geometry/vector";
+import type { Pipe } from "../form/pipe";
 import type { End, FreeProfile, HollowProfile, Leg, NoseProfile, OgeeProfile, Profile, StepProfile, VeeProfile } from "../job/job";
 import type { Problem } from "../job/problem";
 
@@ -17,10 +18,10 @@ export type EndChain =
 const CENTRE_NOISE = 1e-6;
 
 /**
- * The chain of a profile on a pipe of `radius` mm, ending at or beyond both contour elements. `field` is the path of
- * the profile in the job, for the problem.
+ * The chain of a profile, ending at or beyond both contour elements of the surface on which the cut is found; the sides of a vee run
+ * on to those of the outside. `field` is the path of the profile in the job, for the problem.
  */
-export function endChain(profile: Profile, end: End, radius: number, field: string): EndChain {
+export function endChain(profile: Profile, end: End, { cutRadius: radius, outside }: Pick<Pipe, "cutRadius" | "outside">, field: string): EndChain {
   const upright = end === "top";
   const height = (value: number) => (upright ? value : -value);
   const turned = (chain: ChainSegment[], sides: "level" | "upright"): EndChain =>
@@ -28,7 +29,7 @@ export function endChain(profile: Profile, end: End, radius: number, field: stri
   switch (profile.shape) {
     case "hollow": return turned(hollowChain({ ...profile, height: height(profile.height) }), "upright");
     case "nose": return turned(noseChain({ ...profile, height: height(profile.height) }), "level");
-    case "vee": return turned(veeChain({ ...profile, height: height(profile.height) }, radius), "level");
+    case "vee": return turned(veeChain({ ...profile, height: height(profile.height) }, outside / 2), "level");
     case "step": return level(stepChain(profile, radius));
     case "ogee": return ogeeChain(profile, radius, field);
     case "free": return freeChain(profile, radius, field);

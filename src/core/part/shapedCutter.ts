@@ -15,7 +15,7 @@ import { endChain } from "./endChain";
 /** The cutter, or why the profile cannot be used. `field` is the path of the cut in the job. */
 export function shapedCutter(cut: ShapedCut, pipe: Pipe, field: string, owner: Owner): SweepCutter | Problem {
   const path = `${field}.profile`;
-  const built = endChain(cut.profile, cut.end, pipe.cutRadius, path);
+  const built = endChain(cut.profile, cut.end, pipe, path);
   if (!built.ok) return built.problem;
   const reach = extent(built.chain, pipe);
   const chain = built.sides === "level" ? withLevelRuns(built.chain, reach.across) : built.chain;

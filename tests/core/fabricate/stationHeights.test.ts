@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { expectClose } from "../../support/approximate";
+import { shapedCut } from "../../support/pipeJob";
 import { shopPiece, slope } from "./pieces";
 
 describe("stationHeights", () => {
@@ -20,5 +21,13 @@ describe("stationHeights", () => {
   it("stationHeights of a wrap are those of the outside", () => {
     const tops = (one: ReturnType<typeof shopPiece>) => one.heights.map(({ top }) => top);
     expect(tops(shopPiece({ purpose: "wrap" }, [slope]))).toEqual(tops(shopPiece({ surface: "outside" }, [slope])));
+  });
+  it("stationHeights of a vee found on the inside of a thick wall go on along its sides to the mean surface", () => {
+    const vee = shapedCut({ shape: "vee", angle: 90, centre: 0, height: 80 });
+    // Mean radius 50, inside 40; across the vee a side is as high as it is far out.
+    for (const { theta, top, topMean } of shopPiece({ surface: "inside" }, [vee], { thickness: 20 }).heights) {
+      expectClose(top!, 80 + 40 * Math.abs(Math.sin(theta)), 1e-9);
+      expectClose(topMean!, 80 + 50 * Math.abs(Math.sin(theta)), 1e-9);
+    }
   });
 });

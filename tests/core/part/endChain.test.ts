@@ -5,17 +5,18 @@ import { arcSweep } from "../../../src/core/geometry/segment";
 import { expectClose } from "../../support/approximate";
 import type { Profile } from "../../support/pipeJob";
 
-const RADIUS = 50;
+/** Of 50 mm radius, without a wall. */
+const PIPE = { cutRadius: 50, outside: 100 };
 const { PI } = Math;
 
 function chainOf(profile: Profile, end: "top" | "bottom" = "top"): ChainSegment[] {
-  const built = endChain(profile, end, RADIUS, "profile");
+  const built = endChain(profile, end, PIPE, "profile");
   if (!built.ok) throw new Error(built.problem.code);
   return built.chain;
 }
 
 function problemOf(profile: Profile): string {
-  const built = endChain(profile, "top", RADIUS, "profile");
+  const built = endChain(profile, "top", PIPE, "profile");
   return built.ok ? "none" : `${built.problem.code} at ${built.problem.field}`;
 }
 
