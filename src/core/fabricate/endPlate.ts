@@ -74,7 +74,7 @@ export function endPlates(piece: Piece, job: Job, end: End, tolerance: number): 
       const contour: Contour = { kind: "outline", segments: segments.map((segment) => ({ ...segment, owner: cutter.owner, allowance: null })) };
       const cutId = cutter.owner.kind === "cut" ? cutter.owner.id : null;
       const blank = blankOf([segments], [segments], 0, { ...job.fabrication, thickness: piece.form.thickness });
-      const folds = section.folds.map((fold) => within(fold, segments, tolerance));
+      const folds = section.folds.flatMap((fold) => within(fold, segments, tolerance));
       return [{ name: `${piece.name} ${end} plate`, end, cutId, shape, contour, folds, semiAxes, fit: choice.fit, gap: choice.gap, blank, quantity: job.fabrication.quantity }];
     });
   });
@@ -114,12 +114,12 @@ function lessGap(section: readonly Segment[], gap: number, tolerance: number): S
   return [...offset.segments.slice(0, -1), { ...last, to: first.from }];
 }
 
-/** A line across the plate, cut off at its outline. */
-function within({ from: { x } }: Line, outline: readonly Segment[], tolerance: number): Line {
+/** A line across the plate, cut off at its outline; none where the gap took away all of it. */
+function within({ from: { x } }: Line, outline: readonly Segment[], tolerance: number): Line[] {
   const points = flattenSegments(outline, tolerance);
   const heights = points.slice(1).flatMap((b, i) => {
     const a = points[i] ?? b;
     return (a.x - x) * (b.x - x) <= 0 && a.x !== b.x ? [a.y + ((x - a.x) * (b.y - a.y)) / (b.x - a.x)] : [];
   });
-  return lineBetween({ x, y: Math.min(...heights) }, { x, y: Math.max(...heights) });
+  return heights.length > 0 ? [lineBetween({ x, y: Math.min(...heights) }, { x, y: Math.max(...heights) })] : [];
 }

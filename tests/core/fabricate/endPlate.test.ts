@@ -52,6 +52,16 @@ describe("endPlates", () => {
     expect(plates.map(({ shape }) => shape)).toEqual(["bent"]);
     expect(problems).toEqual([]);
   });
+  it.each(["inside", "mean"] as const)("endPlates of a vee found on the %s surface follow its sides out to the outside of a thick wall", (surface) => {
+    const { plates } = shopPipe({ surface, plates: { top: { fit: "outside", gap: 0 }, bottom: null } }, [shapedCut({ shape: "vee", angle: 90, centre: 0, height: 100 })], { thickness: 30 });
+    expect(plates.map(({ shape }) => shape)).toEqual(["bent"]);
+    expectClose(plates[0]!.semiAxes.long, 65 * Math.SQRT2, 1e-9);
+  });
+  it("endPlates have no bend line where the gap took the plate away", () => {
+    // A rise of half a mm, 1 mm off the contour: the gap of 2 mm takes more.
+    const { plates } = shopPipe({ plates: { top: { fit: "mean", gap: 2 }, bottom: null } }, [shapedCut({ shape: "step", low: 150, high: 150.5, rising: "right", position: 49 })]);
+    expect(plates.map(({ folds }) => folds)).toEqual([[]]);
+  });
   it("endPlates of which the gap leaves nothing are refused", () =>
     expect(shopPipe({ plates: { top: { fit: "mean", gap: 50 }, bottom: null } }).problems).toMatchObject([{ code: "plate-gap-too-wide", field: "fabrication.plates.top.gap", value: 50 }]));
 });
