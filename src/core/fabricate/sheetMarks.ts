@@ -23,19 +23,42 @@ const OFF_QUARTERS = 1 / 60;
 /** Not in the middle, so that the two edges cannot be matched upside down. */
 const MATCH = 1 / 3;
 
-/** Arrows where the sheet is highest without an opening under them, off the quarter lines; the rolling arrow only for a blank. */
-export function arrowMarks(piece: Piece, { opposite }: Layout, rolled: boolean): Mark[] {
+/** Shares of an arrow's width that are tried, the next where the sheet has no room for the one before. */
+const NARROWER = [1, 1 / 4, 1 / 16];
+
+/** Arrows where the sheet is highest without an opening under them, off the quarter lines; the rolling arrow only for a blank. None on a sheet too narrow for any. */
+export function arrowMarks(piece: Piece, { setBack, opposite }: Layout, rolled: boolean): Mark[] {
   const { girth } = piece.pattern;
-  const half = Math.min(LONGEST, GIRTH_SHARE * girth) / 2;
-  let best = { x: girth / 2, from: 0, to: 0 };
+  const widest = Math.min(LONGEST, GIRTH_SHARE * girth);
+  for (const width of NARROWER.map((share) => share * widest)) {
+    const best = highestPlace(piece, width / 2, setBack);
+    if (best) return arrowsAt({ ...best, x: opposite ? girth - best.x : best.x }, width, rolled);
+  }
+  return [];
+}
+
+/** A stretch of the sheet at x. */
+interface Place {
+  readonly x: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The longest stretch kept over `half` mm to both sides, the set-back seam left out. */
+function highestPlace(piece: Piece, half: number, setBack: number): Place | null {
+  const { girth } = piece.pattern;
+  let best: Place | null = null;
   for (let k = 0; k < PLACES; k++) {
     const x = half + ((k + 0.5) / PLACES) * (girth - 2 * half);
-    if (besideQuarter(piece, x)) continue;
-    for (const { from, to } of commonStretches(piece, [x - half, x, x + half])) if (to - from > (1 + NOISE) * (best.to - best.from)) best = { x, from, to };
+    if (besideQuarter(piece, x) || x - half < setBack || x + half > girth - setBack) continue;
+    for (const { from, to } of commonStretches(piece, [x - half, x, x + half])) if (to - from > (1 + NOISE) * (best ? best.to - best.from : 0)) best = { x, from, to };
   }
-  const size = Math.min(2 * half, STRETCH_SHARE * (best.to - best.from));
-  const x = opposite ? girth - best.x : best.x;
-  const foot = (best.from + best.to - size) / 2;
+  return best;
+}
+
+function arrowsAt({ x, from, to }: Place, width: number, rolled: boolean): Mark[] {
+  const size = Math.min(width, STRETCH_SHARE * (to - from));
+  const foot = (from + to - size) / 2;
   const top: Mark = { kind: "top", line: lineBetween({ x, y: foot }, { x, y: foot + size }) };
   if (!rolled) return [top];
   const y = foot - UNDER * size;

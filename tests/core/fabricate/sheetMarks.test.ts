@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { flattenSegments, type Mark } from "../../../src/core/index";
 import { expectClose } from "../../support/approximate";
 import { randomShop } from "../../support/randomShop";
+import { planeCut } from "../../support/pipeJob";
 import { shopPiece, slope } from "./pieces";
 
 const of = <K extends Mark["kind"]>(marks: readonly Mark[], kind: K) => marks.filter((mark) => mark.kind === kind) as Extract<Mark, { kind: K }>[];
@@ -18,7 +19,7 @@ describe("arrowMarks", () => {
     for (const { name, fabrication } of randomShop(0, 25)) {
       for (const { marks, contours } of fabrication.pieces) {
         const sheet = contours.map(({ segments }) => flattenSegments(segments, 0.05));
-        const arrows = marks.flatMap((mark) => (mark.kind === "top" || mark.kind === "rolling" ? [mark.line] : [])).filter(({ from, to }) => Math.hypot(to.x - from.x, to.y - from.y) > 1e-6);
+        const arrows = marks.flatMap((mark) => (mark.kind === "top" || mark.kind === "rolling" ? [mark.line] : []));
         for (const { from, to } of arrows) {
           for (const u of [0, 0.5, 1]) {
             const place = { x: from.x + u * (to.x - from.x), y: from.y + u * (to.y - from.y) };
@@ -28,6 +29,22 @@ describe("arrowMarks", () => {
         }
       }
     }
+  });
+  it("arrowMarks of a sheet narrower than a tenth of the girth are smaller, and lie on it", () => {
+    // Of a slope of 80° only its highest 10 mm, 27 mm of the girth, are over the base.
+    const narrow = shopPiece({}, [planeCut({ angle: 80, direction: 180, at: "high", height: 10 })]);
+    const [net] = narrow.net.map(({ segments }) => segments);
+    const [left, right] = [Math.min(...net!.map(({ from }) => from.x)), Math.max(...net!.map(({ from }) => from.x))];
+    expect(right - left).toBeLessThan(10 * Math.PI);
+    const [top, rolling] = [of(narrow.marks, "top"), of(narrow.marks, "rolling")];
+    expect([top.length, rolling.length]).toEqual([1, 1]);
+    expect(top[0]!.line.to.y - top[0]!.line.from.y).toBeGreaterThan(0.5);
+    expect(Math.min(rolling[0]!.line.from.x - left, right - rolling[0]!.line.to.x)).toBeGreaterThan(0);
+  });
+  it("arrowMarks keep out of a wide root gap", () => {
+    const { line } = of(shopPiece({ seam: { kind: "butt", gap: 150 } }).marks, "rolling")[0]!;
+    expect(line.from.x).toBeGreaterThanOrEqual(75);
+    expect(line.to.x).toBeLessThanOrEqual(100 * Math.PI - 75);
   });
   it("arrowMarks of a template have no rolling direction", () => {
     expect(of(shopPiece().marks, "rolling")).toHaveLength(1);
