@@ -1,4 +1,4 @@
-import type { Diagnosis, Reading, Verdict } from "../../core/index";
+import type { Diagnosis, Mistake, Reading, Verdict } from "../../core/index";
 import { useFormat } from "../quantity/useFormat";
 import { checkWords } from "../words/check";
 import { diagnosisSentences } from "../words/mistakes";
@@ -16,7 +16,7 @@ export function VerdictView({ check, diagnosis }: { check: Check; diagnosis: Dia
   if (!verdict) return <p className="verdict">{checkWords.begin(format.trade)}</p>;
   const length = (mm: number) => `${format.length(mm)} ${format.unit}`;
   const name = (reading: Reading) => placeName(check, reading, format.trade);
-  const unseen = diagnosis && readings.values.length >= fewest ? unseenSentence(diagnosis.unseen, format.trade) : null;
+  const unseen = diagnosis && readings.values.length >= fewest ? unseenSentence(stillUnseen(diagnosis), format.trade) : null;
   return (
     <div className="verdict" role="status">
       <p>
@@ -27,6 +27,13 @@ export function VerdictView({ check, diagnosis }: { check: Check; diagnosis: Dia
       {unseen !== null && <p className="unshown">{unseen}</p>}
     </div>
   );
+}
+
+/** What would not have shown, but for what is named as likely: another way of the same mistake says nothing more. */
+function stillUnseen(diagnosis: Diagnosis): readonly Mistake[] {
+  const explanations = diagnosis.kind === "explained" ? [diagnosis.explanation] : diagnosis.kind === "alike" ? diagnosis.explanations : [];
+  const named: Mistake["kind"][] = explanations.flatMap(({ mistakes }) => mistakes.map(({ kind }) => kind)).filter((kind) => kind !== "seam");
+  return diagnosis.unseen.filter(({ kind }) => !named.includes(kind));
 }
 
 /** How many readings are off, and the worst of them. */

@@ -12,7 +12,7 @@ export const LIMIT = {
 } as const;
 
 export type PictureFault =
-  | { readonly kind: "empty" | "not-a-picture" | "damaged" | "too-small" | "not-here" }
+  | { readonly kind: "empty" | "not-a-picture" | "heif" | "pdf" | "damaged" | "too-small" | "not-here" }
   | { readonly kind: "too-large"; readonly megabytes: number }
   | { readonly kind: "too-many-pixels"; readonly megapixels: number };
 
@@ -23,10 +23,18 @@ const LEAST_SIDE = 100;
 export function pictureFault(size: number, first: Uint8Array): PictureFault | null {
   if (size === 0) return { kind: "empty" };
   const header = pictureHeader(first);
-  if (!header) return { kind: "not-a-picture" };
+  if (!header) return { kind: otherKind(first) };
   const { width, height } = header;
-  if (width * height > LIMIT.pixels) return { kind: "too-many-pixels", megapixels: Math.ceil((width * height) / 1e6) };
+  // More than the limit in any case, however little.
+  if (width * height > LIMIT.pixels) return { kind: "too-many-pixels", megapixels: Math.max(LIMIT.pixels / 1e6 + 1, Math.round((width * height) / 1e6)) };
   if (size > LIMIT.bytes) return { kind: "too-large", megabytes: Math.ceil(size / 1e6) };
   if (width === 0 || height === 0) return { kind: "damaged" };
   return Math.min(width, height) < LEAST_SIDE ? { kind: "too-small" } : null;
+}
+
+/** What is often taken for a picture that can be opened: telephones' files (ISO/IEC 23008-12, brands of its file type box) and scans. From memory. */
+function otherKind(first: Uint8Array): "not-a-picture" | "heif" | "pdf" {
+  const text = String.fromCharCode(...first.subarray(0, 12));
+  if (text.startsWith("%PDF-")) return "pdf";
+  return /^[^]{4}ftyp(hei[cfmsx]|hev[cmsx]|mif1|msf1)/.test(text) ? "heif" : "not-a-picture";
 }

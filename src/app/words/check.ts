@@ -26,7 +26,7 @@ export const checkWords = {
     heading: (heads: readonly string[]) => `The heading “${heads.filter((head) => head !== "").join("; ")}” was left out.`,
     leftOut: (heads: readonly string[]) => `No field is for ${heads.map((head) => `“${head}”`).join(", ")}.`,
     named: {
-      name: (first: string, last: string) => `The first column names the stations, ${first} to ${last}: each reading went to its own.`,
+      name: () => "The first column names the stations: each reading went to its own.",
       order: (first: string, last: string) => `The first column, ${first} to ${last}, was taken to count the lines: the readings stand in their order.`,
     },
     otherwise: { name: "Take them in their order", order: "Go by the numbers" },

@@ -95,6 +95,10 @@ export const photoWords = {
         return "The file is empty.";
       case "not-a-picture":
         return "It is no JPEG, PNG or WebP picture.";
+      case "heif":
+        return "It is a HEIF picture (.heic), which cannot be opened here: save it as JPEG, or let the camera take JPEG pictures.";
+      case "pdf":
+        return "It is a PDF file: save its page as a picture, JPEG or PNG.";
       case "damaged":
         return "The picture is damaged and cannot be shown.";
       case "too-small":

@@ -8,7 +8,7 @@ import { useSettings } from "../../../src/app/store/settings";
 import { writeJobText, type Job } from "../../../src/core/index";
 import { replaceJob } from "../../../src/app/store/changes";
 import { useApp } from "../../../src/app/store/store";
-import { pipeWith, slant } from "../pipe";
+import { hole, pipeWith, slant } from "../pipe";
 
 const field = (name: string) => screen.getByRole<HTMLInputElement>("textbox", { name });
 const tops = () => useApp.getState().development.pieces[0]!.stations.map(({ top }) => top!);
@@ -36,6 +36,15 @@ test("a pasted column is checked, and the mistake named", async () => {
   await waitFor(() => expect(screen.getByText(/every ordinate is about 4\.1 mm too long/)).toBeTruthy());
 });
 
+test("what is named as likely is not named again among what would not have shown", async () => {
+  replaceJob(pipeWith([slant, hole]));
+  await screen.findByText("Opening");
+  await userEvent.click(field("Stretch-out"));
+  await userEvent.paste(["282.7", "17.7", "35", ...tops().map((_, k) => tops()[(k + 8) % 16]!.toFixed(1))].join("\n"));
+  await waitFor(() => expect(screen.getByText(/these fit alike.*the cut faces the other way/)).toBeTruthy());
+  expect(screen.getByText(/Would not have shown/).textContent).not.toContain("faces another way");
+});
+
 test("too many rows are said, a bad number stays in its field, and all is kept in the browser", async () => {
   await userEvent.click(field("Station 0 again"));
   await userEvent.paste("157x\n158\n159");
@@ -51,7 +60,7 @@ test("station numbers beside the ordinates are no readings; how commas were read
   await userEvent.paste("Station\tOrdinate\n0\t1,250\n1\t1,275\n2\t1,310");
   expect([0, 1, 2, 3].map((k) => field(`Station ${k}`).value)).toEqual(["1,250", "1,275", "1,310", ""]);
   expect(field("Stretch-out").value).toBe("");
-  expect(screen.getByText(/3 cells taken.*heading “Station; Ordinate” was left out.*names the stations, 0 to 2.*parting decimals: “1,250” is 1.25/)).toBeTruthy();
+  expect(screen.getByText(/3 cells taken.*heading “Station; Ordinate” was left out.*names the stations: each.*parting decimals: “1,250” is 1.25/)).toBeTruthy();
   await userEvent.click(screen.getByRole("button", { name: "Read the commas as parting thousands" }));
   expect([0, 1, 2].map((k) => field(`Station ${k}`).value)).toEqual(["1250", "1275", "1310"]);
   await userEvent.type(field("Station 3"), "9");

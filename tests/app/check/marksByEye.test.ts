@@ -15,7 +15,7 @@ test("marks between none and the item's are given, halves too, with either decim
 });
 
 test("more than the item has, fewer than none and text are refused, and count for nothing", () => {
-  expect(["7", "3.01", "-1", "good", "2 mm"].map((text) => code(text, 3))).toEqual(["too-large", "too-large", "too-small", "unit", "unit"]);
+  expect(["7", "3.01", "-1", "good", "2 mm"].map((text) => code(text, 3))).toEqual(["too-large", "too-large", "too-small", "syntax", "unit"]);
   expect(marksByEye({ marks: { views: "7" } })(item(1))).toBeNull();
   expect(oddMarks({ marks: { views: "7" } }, [item(1), { ...item(1), id: "other" }])).toEqual([item(1)]);
 });

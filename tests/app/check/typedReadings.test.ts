@@ -22,7 +22,7 @@ test("in a job of inches a plain number is inches", () => {
 
 test("a text that is no number is a fault at its field and leaves the others", () => {
   const { readings, faults } = typed({ readings: { "top 0": "about 150", "top 1": "160" } });
-  expect(faults["top 0"]).toEqual({ kind: "quantity", reason: "unit" });
+  expect(faults["top 0"]).toEqual({ kind: "quantity", reason: "syntax" });
   expect(readings.values).toEqual([{ line: "top", at: 1, value: 160 }]);
 });
 

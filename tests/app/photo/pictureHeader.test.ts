@@ -38,12 +38,15 @@ describe("pictureFault", () => {
   it("lets 40 megapixels pass and no more, whatever the file says of itself", () => {
     expect(pictureFault(9e6, png(8000, 5000))).toBeNull();
     expect(pictureFault(9e6, jpeg(8000, 5001))).toEqual({ kind: "too-many-pixels", megapixels: 41 });
+    expect(pictureFault(9e6, jpeg(8200, 5001))).toEqual({ kind: "too-many-pixels", megapixels: 41 });
     expect(pictureFault(900, png(65535, 65535))).toMatchObject({ kind: "too-many-pixels" });
   });
 
   it("names an empty, a foreign, a damaged, a huge and a tiny file", () => {
     expect(pictureFault(0, bytes())).toEqual({ kind: "empty" });
-    expect(pictureFault(20, bytes("%PDF-1.7"))).toEqual({ kind: "not-a-picture" });
+    for (const text of ["GIF89a", "<svg>", "\0\0\0\x18ftypisom"]) expect(pictureFault(20, bytes(text))).toEqual({ kind: "not-a-picture" });
+    expect(pictureFault(20, bytes("%PDF-1.7"))).toEqual({ kind: "pdf" });
+    for (const brand of ["heic", "heix", "mif1", "hevc"]) expect(pictureFault(20, bytes(`\0\0\0\x18ftyp${brand}`))).toEqual({ kind: "heif" });
     expect(pictureFault(20, png(10, 10).slice(0, 17))).toEqual({ kind: "damaged" });
     expect(pictureFault(200e6, png(4000, 3000))).toEqual({ kind: "too-large", megabytes: 200 });
     expect(pictureFault(200, png(60, 4000))).toEqual({ kind: "too-small" });

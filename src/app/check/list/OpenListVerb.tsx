@@ -21,8 +21,10 @@ export function OpenListVerb() {
         }}
       />
       {outcome && (
-        <span className={outcome.ok ? "found" : "fault"} role={outcome.ok ? "status" : "alert"}>
-          {outcome.said}
+        <span className="list-outcome">
+          <span className={outcome.ok ? "found" : "fault"} role={outcome.ok ? "status" : "alert"}>
+            {outcome.said}
+          </span>
         </span>
       )}
     </>

@@ -20,6 +20,13 @@ export function cutSuspicions({ job }: SuspicionFrame): Suspicion[] {
   return [...cuts.flatMap(angleSuspicions), ...turns];
 }
 
+/** Whether an angle found is that of the job: a smaller difference is of the hand, no mistake. */
+export function isRightAngle({ part: { cuts } }: Job, { cut: id, angle }: { readonly cut: string; readonly angle: number }): boolean {
+  const cut = cuts.find((one) => one.id === id);
+  const right = cut?.kind === "plane" ? cut.angle : cut && isVee(cut) ? cut.profile.angle : NaN;
+  return Math.abs(angle - right) < LEAST;
+}
+
 type VeeCut = ShapedCut & { profile: { shape: "vee"; angle: number } };
 
 function angleSuspicions(cut: Cut): Suspicion[] {

@@ -2,7 +2,7 @@
 // is held against what was read, and the one that leaves least unexplained for what it assumes is named, if no other does as well.
 
 import type { Job } from "../../job/job";
-import { drawnAt, cutSuspicions } from "./cutSuspicions";
+import { drawnAt, cutSuspicions, isRightAngle } from "./cutSuspicions";
 import { girthSuspicions } from "./girthSuspicions";
 import { type Hypothesis, hypothesis, isAcceptable, mostStrays, namesOf, straysOf } from "./hypothesis";
 import { deviationOf, unsureCost } from "./misfit";
@@ -65,7 +65,7 @@ export function diagnose(job: Job, readings: Readings, { tolerance, stepped }: {
   const done = hypothesis(trial, [], Infinity);
   if (!done || done.deviations.every((deviation) => Math.abs(deviation ?? 0) <= tolerance)) return { kind: "right", unseen };
   if (readings.values.length < FEWEST) return { kind: "too-few", unseen };
-  return { ...chosen(trial, done, accounts(trial, done, seen)), unseen };
+  return { ...chosen(trial, done, accounts(job, trial, done, seen)), unseen };
 }
 
 function allSuspicions(frame: SuspicionFrame): Suspicion[] {
@@ -88,7 +88,7 @@ function isSeen(trial: Trial, { change }: Suspicion): boolean {
 }
 
 /** All accounts that may be the best or as good as it, the best first. */
-function accounts(trial: Trial, done: Hypothesis, suspicions: readonly Suspicion[]): Account[] {
+function accounts(job: Job, trial: Trial, done: Hypothesis, suspicions: readonly Suspicion[]): Account[] {
   const found: Hypothesis[] = [];
   let best = done.total;
   const add = (mistakes: readonly Suspicion[]) => {
@@ -101,7 +101,13 @@ function accounts(trial: Trial, done: Hypothesis, suspicions: readonly Suspicion
   const least = Math.min(done.cost, ...found.map(({ cost }) => cost));
   if (least > trial.values.length + GOOD) for (const pair of pairsOf(trial, suspicions)) add(pair);
   const near = found.filter(({ total }) => total <= best + SLACK);
-  return [done, ...near].map((one) => accountOf(trial, refined(trial, one))).sort((a, b) => a.score - b.score);
+  const better = near.map((one) => refined(trial, one)).filter(({ suspicions, found }) => !suspicions.some(({ mistake }, k) => isNone(job, mistake(found[k] ?? 0))));
+  return [done, ...better].map((one) => accountOf(trial, one)).sort((a, b) => a.score - b.score);
+}
+
+/** Whether what was found is as it should be. */
+function isNone(job: Job, mistake: Mistake): boolean {
+  return mistake.kind === "angle" && isRightAngle(job, mistake);
 }
 
 /** A hypothesis with its score: penalties and misfit, the noise of the hand allowed for. */

@@ -139,9 +139,13 @@ export function mostStrays({ values }: Trial): number {
   return Math.max(1, Math.floor(values.length / 5));
 }
 
-/** Few enough strays, and the others close. */
+/** Readings that must bear an account out, beyond two for each of its mistakes: with fewer, two mistakes and a stray explain anything. */
+const BEYOND = 2;
+
+/** Few enough strays, and the others close and enough to bear it out. */
 export function isAcceptable(trial: Trial, one: Hypothesis): boolean {
   const kept = one.deviations.filter((deviation) => deviation !== null && Math.abs(deviation) <= trial.bound);
   const square = kept.reduce<number>((sum, deviation) => sum + (deviation ?? 0) ** 2, 0) / Math.max(1, kept.length);
+  if (one.suspicions.length > 0 && kept.length < 2 * one.suspicions.length + BEYOND) return false;
   return straysOf(trial, one).length <= mostStrays(trial) && square <= (2 * READING_NOISE) ** 2;
 }

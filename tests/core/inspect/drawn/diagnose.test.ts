@@ -68,6 +68,21 @@ describe("diagnose", () => {
     expect(diagnosis.kind === "explained" && diagnosis.explanation.strays).toEqual([{ line: "top", at: 3, value: ordinate(3) + 6 }]);
   });
 
+  it("explains no four readings by two mistakes and a stray: whatever they are, something of that kind fits", () => {
+    const tops = [99, 98, 97, 96].map((value, at): Reading => ({ line: "top", at, value }));
+    expect(diagnose(job, { ...read([], GIRTH), values: tops }, RULE).kind).toBe("unexplained");
+    // One mistake, borne out by four, is named.
+    const datum = [0, 2, 4, 6].map((at): Reading => ({ line: "top", at, value: ordinate(at) + 5 }));
+    expect(named(diagnose(job, { ...read([], GIRTH), values: datum }, RULE)).map(({ kind }) => kind)).toEqual(["datum"]);
+  });
+
+  it("calls an angle less than a degree off no mistake: a little of the noise laid to it makes no second account", () => {
+    // Read off a photograph: every ordinate half a millimetre off as an angle of 45.5° would have it, and one 4 mm.
+    const lean = 80 - 50 * Math.tan((45.5 * Math.PI) / 180);
+    const diagnosis = diagnose(job, read(stations((k) => 80 - (80 - lean) * Math.cos((Math.PI * k) / 6) + (k === 5 ? 4 : 0)), GIRTH), RULE);
+    expect(diagnosis).toMatchObject({ kind: "explained", explanation: { mistakes: [], strays: [{ at: 5 }] } });
+  });
+
   it("says that a reversed order would not have shown on a symmetrical piece", () => {
     expect(diagnose(job, read(stations(ordinate), GIRTH), RULE).unseen).toContainEqual({ kind: "reversed" });
   });
