@@ -1,21 +1,21 @@
 import { useSyncExternalStore } from "react";
 import { useApp, type AppState } from "../store/store";
-import { useHeldShown } from "./heldShown";
+import { useInMotion } from "./inMotion";
 
-/** Milliseconds between two looks while a handle is dragged. */
+/** Milliseconds between two looks while a hand drags. */
 const pause = 150;
 
-/** What is shown of the app while a handle is dragged; null at any other time, when it is what the app holds. */
+/** What is shown of the app while a hand drags; null at any other time, when it is what the app holds. */
 let glimpse: AppState | null = null;
 let timer: ReturnType<typeof setInterval> | undefined;
 const watching = new Set<() => void>();
 
 function look(): void {
-  glimpse = useHeldShown.getState().held ? useApp.getState() : null;
+  glimpse = useInMotion.getState().by === null ? null : useApp.getState();
   for (const tell of watching) tell();
 }
 
-useHeldShown.subscribe(() => {
+useInMotion.subscribe(() => {
   clearInterval(timer);
   look();
   if (glimpse) timer = setInterval(look, pause);
@@ -23,7 +23,7 @@ useHeldShown.subscribe(() => {
 
 function subscribe(tell: () => void): () => void {
   watching.add(tell);
-  const end = useApp.subscribe(() => glimpse ?? tell());
+  const end = useApp.subscribe(tell);
   return () => {
     watching.delete(tell);
     end();
@@ -31,9 +31,13 @@ function subscribe(tell: () => void): () => void {
 }
 
 /**
- * What `select` finds in the app; while a handle is dragged, that of a moment ago: for what is beside the drawing, so that the
- * drawing itself keeps pace with the hand. `select` gives the same object while nothing of it changes.
+ * What `select` finds in the app; while a hand drags a handle or a number, or only the one named in `of`, that of a moment ago:
+ * for what is beside the drawing, so that the drawing itself keeps pace with the hand. `select` gives the same object while
+ * nothing of it changes.
  */
-export function useUnhurried<Value>(select: (state: AppState) => Value): Value {
-  return useSyncExternalStore(subscribe, () => select(glimpse ?? useApp.getState()));
+export function useUnhurried<Value>(select: (state: AppState) => Value, of: "handle" | "number" | "either" = "either"): Value {
+  return useSyncExternalStore(subscribe, () => {
+    const waits = of === "either" || useInMotion.getState().by === of;
+    return select((waits ? glimpse : null) ?? useApp.getState());
+  });
 }

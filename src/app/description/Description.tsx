@@ -31,7 +31,7 @@ const reused = clauseMemory();
 
 /** The job as sentences, edited in place. */
 export function Description() {
-  const job = useUnhurried(selectJob);
+  const job = useUnhurried(selectJob, "handle");
   const spelled = useApp(selectSpelled);
   const inHand = useApp(selectClause);
   const help = useHelp();
@@ -92,8 +92,8 @@ function add(word: CutWord): void {
 }
 
 function useNoticesByClause(): ReadonlyMap<string, readonly Problem[]> {
-  const notices = useUnhurried(selectNotices);
-  const job = useUnhurried(selectJob);
+  const notices = useUnhurried(selectNotices, "handle");
+  const job = useUnhurried(selectJob, "handle");
   return useMemo(() => {
     const byClause = new Map<string, Problem[]>();
     for (const problem of notices) {

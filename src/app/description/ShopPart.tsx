@@ -21,7 +21,7 @@ const reused = clauseMemory();
 
 /** What the shop adds to the description, and the verb that adds to it. */
 export function ShopPart() {
-  const development = useUnhurried(selectDevelopment);
+  const development = useUnhurried(selectDevelopment, "handle");
   const { job } = development;
   const spelled = useApp(selectSpelled);
   const inHand = useApp(selectClause);

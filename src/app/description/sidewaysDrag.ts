@@ -1,3 +1,4 @@
+import { useInMotion } from "../board/inMotion";
 import type { Gesture } from "../store/history";
 
 /** Pixels before a press becomes a drag, and pixels a step after that. */
@@ -22,6 +23,7 @@ export function followSideways(press: PointerEvent, field: HTMLInputElement, { b
   let from: number | null = null;
   const finish = (how: (gesture: Gesture) => void) => {
     ending.abort();
+    useInMotion.setState({ by: null });
     if (from !== null) how(gesture);
   };
   const onMove = ({ clientX, buttons, pointerId }: PointerEvent) => {
@@ -31,6 +33,7 @@ export function followSideways(press: PointerEvent, field: HTMLInputElement, { b
     if (from === null) {
       if (Math.abs(way) < threshold) return;
       from = begin();
+      useInMotion.setState({ by: "number" });
       field.blur();
       field.setPointerCapture(pointerId);
     }

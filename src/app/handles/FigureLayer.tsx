@@ -2,7 +2,7 @@ import { useMemo, useState, type CSSProperties } from "react";
 import type { Box } from "../../drawing/box";
 import { dimensionFigures, type DimensionFigure } from "../../drawing/dimension/dimensionFigures";
 import type { Item } from "../../drawing/display";
-import { useHeldShown } from "../board/heldShown";
+import { useInMotion } from "../board/inMotion";
 import { windowPoint } from "../board/view";
 import { NumberField } from "../description/NumberField";
 import type { NumberToken } from "../describe/token";
@@ -23,7 +23,7 @@ const none: readonly DimensionFigure[] = [];
 
 /** The figures of the dimensions: one that states a field of the job is typed where it stands. None while a handle is dragged. */
 export function FigureLayer({ items, view, size, tokens }: Props) {
-  const dragging = useHeldShown(({ held }) => held !== null);
+  const dragging = useInMotion(({ by }) => by === "handle");
   const figures = useMemo(() => (dragging ? none : dimensionFigures(items)), [items, dragging]);
   const [typed, setTyped] = useState<string | null>(null);
   const [last, stopHere] = useState(0);

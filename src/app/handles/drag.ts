@@ -4,6 +4,7 @@ import type { Fit, Values } from "../../drawing/handles/grip";
 import type { Handle } from "../../drawing/handles/handles";
 import type { Shown } from "../board/camera";
 import { useHeldShown } from "../board/heldShown";
+import { useInMotion } from "../board/inMotion";
 import { mmPerPx } from "../board/view";
 import type { Fault } from "../store/attempt";
 import { abandon } from "../store/changes";
@@ -69,13 +70,17 @@ export function beginDrag(handle: Handle, development: Development, shown: Shown
   const leave = () => {
     cancelAnimationFrame(frame);
     useHeldShown.setState({ held: null });
+    useInMotion.setState({ by: null });
     say(null);
   };
 
   return {
     move(by, snap) {
       if (!moving && Math.hypot(by.x, by.y) <= slack) return;
-      if (!moving) useHeldShown.setState({ held: shown });
+      if (!moving) {
+        useHeldShown.setState({ held: shown });
+        useInMotion.setState({ by: "handle" });
+      }
       moving = true;
       next = { by, snap };
       frame ||= requestAnimationFrame(follow);

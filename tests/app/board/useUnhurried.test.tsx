@@ -1,19 +1,18 @@
 // @vitest-environment jsdom
 import { act, renderHook } from "@testing-library/react";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import type { Shown } from "../../../src/app/board/camera";
-import { useHeldShown } from "../../../src/app/board/heldShown";
+import { useInMotion } from "../../../src/app/board/inMotion";
 import { useUnhurried } from "../../../src/app/board/useUnhurried";
 import { useApp, type AppState } from "../../../src/app/store/store";
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => {
-  act(() => useHeldShown.setState({ held: null }));
+  act(() => useInMotion.setState({ by: null }));
   vi.useRealTimers();
 });
 
-const take = () => act(() => useHeldShown.setState({ held: {} as Shown }));
-const drop = () => act(() => useHeldShown.setState({ held: null }));
+const take = () => act(() => useInMotion.setState({ by: "number" }));
+const drop = () => act(() => useInMotion.setState({ by: null }));
 const point = (pointed: number) => act(() => useApp.setState({ pointed }));
 const pointed = (state: AppState) => state.pointed;
 
@@ -37,4 +36,12 @@ test("useUnhurried follows a drag every 0.15 s, and at once when it ends", () =>
   expect(result.current).toBe(5);
   point(6);
   expect(result.current).toBe(6);
+});
+
+test("useUnhurried waits only for the hand it is told of", () => {
+  point(2);
+  const { result } = renderHook(() => useUnhurried(pointed, "handle"));
+  take();
+  point(3);
+  expect(result.current).toBe(3);
 });
