@@ -26,14 +26,23 @@ export function PagesView({ sections }: { sections: readonly Section[] }) {
   ));
 }
 
-function sectionText({ title: name, layout, pages, paper, columns, rows, scale }: Section, format: Format): string {
+function sectionText({ kind, title: name, layout, pages, paper, columns, rows, scale }: Section, format: Format): string {
   const { outcome } = outputWords;
   const title = capital(name);
-  const size = sizeOf(pages[0], format);
-  if (layout === "tiles") return outcome.tiles(title, pages.length - 1, paper, size, columns, rows);
-  return pages.length === 1 ? outcome.one(title, paper, size, scaleText(scale)) : outcome.pages(title, pages.length, paper, size);
+  const sheet = sheetOf(paper, pages[0], format);
+  if (layout === "tiles") return outcome.tiles(title, pages.filter(({ name }) => isTile(name)).length, sheet, columns, rows);
+  const drawn = kind === "parts" ? "" : scaleText(scale);
+  return pages.length === 1 ? outcome.one(title, sheet, drawn) : outcome.pages(title, pages.length, sheet, drawn);
 }
 
-function sizeOf(page: Page | undefined, format: Format): string {
-  return page ? `${format.length(page.width)} × ${format.length(page.height)} ${format.unit}` : "";
+/** A sheet of the pattern itself is named by row and column; others are covers and the map. */
+function isTile(name: string): boolean {
+  return /^[A-Z]+\d+$/.test(name);
+}
+
+/** "A4, 210 × 297 mm"; a paper that is called by its size is not given it twice. */
+function sheetOf(paper: string, page: Page | undefined, format: Format): string {
+  if (!page) return paper;
+  const size = `${format.length(page.width)} × ${format.length(page.height)} ${format.unit}`;
+  return paper.includes("×") && format.unit === "mm" ? size : `${paper}, ${size}`;
 }

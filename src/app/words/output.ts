@@ -71,9 +71,9 @@ export const outputWords = {
   },
 
   outcome: {
-    one: (title: string, paper: string, size: string, scale: string) => `${title}: one sheet of ${paper}, ${size}, ${scale}`,
-    tiles: (title: string, pages: number, paper: string, size: string, columns: number, rows: number) => `${title}: ${pages} sheets of ${paper}, ${size}, ${columns} across and ${rows} up, and their map`,
-    pages: (title: string, pages: number, paper: string, size: string) => `${title}: ${pages} sheets of ${paper}, ${size}`,
+    one: (title: string, sheet: string, scale: string) => [`${title}: one sheet of ${sheet}`, ...(scale === "" ? [] : [scale])].join(", "),
+    tiles: (title: string, pages: number, sheet: string, columns: number, rows: number) => `${title}: ${pages} sheets of ${sheet}, ${columns} across and ${rows} up, and their map`,
+    pages: (title: string, pages: number, sheet: string, scale: string) => [`${title}: ${pages} sheets of ${sheet}`, ...(scale === "" ? [] : [scale])].join(", "),
     more: (count: number) => (count === 1 ? "and one sheet more" : `and ${count} sheets more`),
     cut: (parts: number, size: string) => (parts === 1 ? `One part with its marks, ${size}` : `${parts} parts with their marks, side by side, ${size}`),
     apart: (parts: number) => `${parts} parts with their marks, in ${parts} files`,

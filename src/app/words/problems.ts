@@ -86,7 +86,7 @@ export function problemSentence(problem: Problem, { field: show, length }: Shows
       return "The gap leaves nothing of the plate.";
     case "paper-without-room":
       if (detail?.document !== undefined) return `This paper is too small for “${detail.document}”: choose larger paper or a smaller margin.`;
-      return min === undefined ? "The margins leave no room on this paper." : `The margins leave no room on this paper for rulers and drawing: at least ${show(min)} each way.`;
+      return min === undefined ? "The margins leave no room on this paper." : `Within its margins this paper has only ${show(Number(problem.value))} one way: rulers and drawing take ${show(min)} each way.`;
     case "overlap-too-large":
       return max === undefined ? "The overlap is too large for this paper." : `The overlap is too large for this paper: at most ${show(max)}.`;
     case "correction-too-large":

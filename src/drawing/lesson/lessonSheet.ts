@@ -33,7 +33,7 @@ export interface SheetBody {
 /** The room on a page of this paper; `scale` as its title block will say it. */
 export function sheetRoom(lesson: LessonSheets, { paper, landscape }: Layout, scale: number | null): SheetRoom {
   const field = paperField(paper, landscape, lesson.setup);
-  const { room: frame } = lessonBands(lesson, field, paper, "", "");
+  const { room: frame } = lessonBands(lesson, field, paper);
   const room = frame.right - frame.left;
   const width = Math.min(BLOCK, room > SMALL ? PART * room : room);
   const height = Math.max(...alike(lesson.kind).map((kind) => lessonBlock({ ...lesson, kind }, width, scale).height));
@@ -47,14 +47,13 @@ function alike(kind: LessonKind): readonly LessonKind[] {
 
 /** The pages of these bodies, numbered. */
 export function sheetPages(lesson: LessonSheets, layout: Layout, bodies: readonly SheetBody[]): Page[] {
-  const { words: { sheet, lesson: said }, kind, school, development: { job } } = lesson;
-  const heading = `${school.title.trim() || job.title.trim() || sheet.untitled} · ${said.kinds[kind]}`;
+  const { words: { sheet } } = lesson;
   return bodies.map(({ items, scale }, i) => {
     const { field, frame, corner } = sheetRoom(lesson, layout, scale);
     const number = sheet.sheetOf(i + 1, bodies.length);
     const block = lessonBlock(lesson, corner.right - corner.left, scale);
     return pageOn(field, String(i + 1), [
-      ...lessonBands(lesson, field, layout.paper, heading, number).items, polygon("frame", corners(frame)), ...block.at({ x: corner.left, y: corner.bottom }), ...items,
+      ...lessonBands(lesson, field, layout.paper, number).items, polygon("frame", corners(frame)), ...block.at({ x: corner.left, y: corner.bottom }), ...items,
     ]);
   });
 }

@@ -17,15 +17,16 @@ export interface Said {
   readonly sheet: string;
 }
 
-/** How long heading and correction are at least, whatever the page, and the longest number of a sheet, in one line, mm. */
-const HEADING = 110, CORRECTION = 165, SHEET = 45;
+/** In one line, mm: the room kept for a heading, how long it and the correction may be, and the longest number of a sheet. */
+const HEADING = 110, LONGEST = 165, SHEET = 45;
 
 /**
- * The fewest lines of `width` mm that take, with the areas, what every page of a document says: check and correction as they are, a
- * heading and the number of a sheet of the usual length. It does not ask for more than these have if each stands alone.
+ * The fewest lines of `width` mm that take, with the areas, what the pages of a document say, whatever the number of the sheet. It does
+ * not ask for more than these have if each stands alone.
  */
-export function fewestLines(areas: readonly Area[], width: number, { check, correction }: Pick<Said, "check" | "correction">): number {
-  const sentences = [check, filler(HEADING), shortened(correction, CORRECTION, LETTERING), filler(SHEET)];
+export function fewestLines(areas: readonly Area[], width: number, { check, correction, heading }: Omit<Said, "sheet">): number {
+  const long = textWidth(heading, LETTERING) > HEADING ? shortHeading(heading) : filler(HEADING);
+  const sentences = [check, long, shortened(correction, LONGEST, LETTERING), filler(SHEET)];
   const most = sentences.reduce((sum, sentence) => sum + wrapText(sentence, width, LETTERING).length, 0);
   for (let lines = 0; lines < most; lines++) if (placed([...areas, { width, lines }], sentences)) return lines;
   return most;
@@ -34,7 +35,7 @@ export function fewestLines(areas: readonly Area[], width: number, { check, corr
 /** The lines of each area. Where the whole does not fit, the heading is shortened first, then the correction, whose end is the printer's name. */
 export function placedSentences(areas: readonly Area[], { check, correction, heading, sheet }: Said): string[][] {
   const short = shortHeading(heading);
-  const tries = [[check, heading, correction, sheet], [check, short, correction, sheet], [check, short, shortened(correction, CORRECTION, LETTERING), sheet]];
+  const tries = [[check, heading, correction, sheet], [check, short, correction, sheet], [check, short, shortened(correction, LONGEST, LETTERING), sheet]];
   for (const sentences of tries) {
     const found = placed(areas, sentences.filter((sentence) => sentence !== ""));
     if (found) return found;
@@ -61,10 +62,11 @@ function placed(areas: readonly Area[], sentences: readonly string[]): string[][
 
 /** The longest of its parts, which is a title, shortened: what part of the job it is stays whole. */
 function shortHeading(heading: string): string {
+  if (textWidth(heading, LETTERING) <= LONGEST) return heading;
   const parts = heading.split(PART);
   const longest = parts.reduce((best, part) => (part.length > best.length ? part : best), "");
   const rest = textWidth(heading, LETTERING) - textWidth(longest, LETTERING);
-  return parts.map((part) => (part === longest ? shortened(part, HEADING - rest, LETTERING) : part)).join(PART);
+  return parts.map((part) => (part === longest ? shortened(part, LONGEST - rest, LETTERING) : part)).join(PART);
 }
 
 /** Between the parts of a heading. */

@@ -1,4 +1,4 @@
-// Everything the title block of a board drawing says.
+// Everything the title block of a board drawing says, and the heading of its pages.
 
 import { projectionSymbol } from "../projectionSymbol";
 import { scaleText } from "./scales";
@@ -21,4 +21,14 @@ export function boardCells(context: SheetContext, index: number, scale: number, 
     { label: field.projection, value: "", drawn: { width: 28, height: 10, items: (middle) => projectionSymbol(projection, { x: middle.x - 5, y: middle.y }, 0.6) } },
     { label: field.drawn, value: "          " }, { label: field.checked, value: "          " }, { label: field.number, value: "          " },
   ];
+}
+
+/** "Vent · Views and flat pattern · 1:2" */
+export function boardHeading({ development, words }: SheetContext, scale: number): string {
+  return `${jobTitle(development, words)} · ${words.document.board} · ${scaleText(scale)}`;
+}
+
+/** That of the scale that takes most letters. */
+export function longestBoardHeading(context: SheetContext): string {
+  return boardHeading(context, 1 / 1000);
 }

@@ -6,7 +6,7 @@ import { type Board, board } from "../board/board";
 import { type Box, growBox, moveBox } from "../box";
 import { patternAllowances } from "../pattern/patternAllowances";
 import { type Furniture, furnished, furnitureOf } from "./boardFurniture";
-import { boardCells } from "./boardCells";
+import { boardCells, longestBoardHeading } from "./boardCells";
 import { clearMoves } from "./clearMoves";
 import { type Layout, layoutsFor } from "./layouts";
 import { type PaperField, paperField } from "./paperField";
@@ -73,7 +73,7 @@ function cutShort(context: SheetContext, piece: number, long: BoardLayout, board
 /** Of the ways the drawing can stand at the largest scale, the first that leaves room for all that stands beside it, else the first. */
 function drawnOn(context: SheetContext, piece: number, layout: Layout, boards: Boards, asked: number | null): BoardLayout | null {
   const field = paperField(layout.paper, layout.landscape, context.setup);
-  const { room: frame } = bandsOf(context, field, layout.paper, "");
+  const { room: frame } = bandsOf(context, field, layout.paper, longestBoardHeading(context));
   const width = Math.min(BLOCK, frame.right - frame.left);
   const height = titleBlock(boardCells(context, piece, asked ?? 1 / 1000), width).height;
   const corner: Box = { left: frame.right - width, right: frame.right, bottom: frame.bottom, top: frame.bottom + height };

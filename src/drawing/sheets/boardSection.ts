@@ -5,14 +5,12 @@ import { growBox } from "../box";
 import type { Item } from "../display";
 import { moveItem } from "../moveItem";
 import { polygon } from "../strokes";
-import { boardCells } from "./boardCells";
+import { boardCells, boardHeading, longestBoardHeading } from "./boardCells";
 import { furnished, furnitureOf } from "./boardFurniture";
 import { type BoardLayout, boardLayout } from "./boardLayout";
 import type { Page } from "./page";
-import { scaleText } from "./scales";
 import { type Section, pageOn } from "./section";
 import { type SheetContext, bandsOf } from "./sheetContext";
-import { jobTitle } from "./templatePart";
 import { corners, titleBlock } from "./titleBlock";
 
 /** Between the frame and what stands in it, mm. */
@@ -55,8 +53,8 @@ function bodiesOf(context: SheetContext, drawn: BoardLayout, piece: number): Bod
 }
 
 function pageOf(context: SheetContext, { piece, drawn: { layout: { paper }, field, scale, frame, corner }, items }: Body, sheet: number, sheets: number): Page {
-  const { development, words } = context;
-  const bands = bandsOf(context, field, paper, `${jobTitle(development, words)} · ${words.document.board} · ${scaleText(scale)}`, words.sheetOf(sheet, sheets));
+  const { words } = context;
+  const bands = bandsOf(context, field, paper, boardHeading(context, scale), words.sheetOf(sheet, sheets), "", longestBoardHeading(context));
   const block = titleBlock(boardCells(context, piece, scale, sheet, sheets), corner.right - corner.left);
   return pageOn(field, String(sheet), [...bands.items, polygon("frame", corners(frame)), ...block.at({ x: corner.left, y: corner.bottom }), ...items]);
 }

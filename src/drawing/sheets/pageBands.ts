@@ -38,6 +38,8 @@ export interface BandWords {
   readonly correction: string;
   /** What page it is; shortened before anything else. */
   readonly heading: string;
+  /** The longest heading of the document's pages: room is kept for it. */
+  readonly longest: string;
   /** The number of the sheet; "" for none. */
   readonly sheet: string;
 }
@@ -46,7 +48,7 @@ export interface BandWords {
  * The bands of a page whose margins leave `box`. On a narrow page the ruler keeps its length and words stand in lines over the foot.
  * @throws RangeError for a box smaller than `LEAST_FIELD` either way.
  */
-export function pageBands(box: Box, { name, check, correction, heading, sheet }: BandWords): PageBands {
+export function pageBands(box: Box, { name, check, correction, heading, longest, sheet }: BandWords): PageBands {
   const width = box.right - box.left - BAND, height = box.top - box.bottom - BAND;
   if (Math.min(width, height) < LEAST_FIELD - BAND - 1e-9) throw new RangeError(`no room for rulers: ${box.right - box.left} × ${box.top - box.bottom}`);
   const length = rulerLength(Math.min(width, height), RULER, AIR + RULER_TAIL);
@@ -54,7 +56,7 @@ export function pageBands(box: Box, { name, check, correction, heading, sheet }:
   const left = box.left + BAND, foot = box.bottom + BAND;
   const beside = areaOf(width - taken), above = areaOf(height - taken);
   const said = { check: check(length), correction, heading, sheet };
-  const over: Area = { width: width - AIR, lines: fewestLines([beside, above], width - AIR, said) };
+  const over: Area = { width: width - AIR, lines: fewestLines([beside, above], width - AIR, { ...said, heading: longest }) };
   const room: Box = { left, right: box.right, bottom: foot + heightOver(over.lines), top: box.top };
   const [besideLines = [], aboveLines = [], overLines = []] = placedSentences([beside, above, over], said);
   return {

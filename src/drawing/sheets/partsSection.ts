@@ -24,12 +24,16 @@ export function partsSection(context: SheetContext): Section {
   const split = splitRows(list, roomOf(context, layout));
   const pages = split.map((own, i) => {
     const sheet = words.sheetOf(i + 1, split.length);
-    const { items, room } = bandsOf(context, field, paper, `${jobTitle(context.development, words)} · ${words.document.parts}`, sheet);
+    const { items, room } = bandsOf(context, field, paper, headingOf(context), sheet);
     const block = blockOf(context, room.right - room.left, sheet);
     const listed = list.of(own, room.right - room.left - 2 * AIR, i === split.length - 1).at({ x: room.left + AIR, y: room.top - AIR });
     return pageOn(field, String(i + 1), [...items, polygon("frame", corners(room)), ...block.at({ x: room.left, y: room.bottom }), ...listed]);
   });
   return { kind: "parts", title: words.document.parts, layout: "one", paper: paper.name, landscape, columns: 1, rows: 1, scale: 1, pages };
+}
+
+function headingOf({ development, words }: SheetContext): string {
+  return `${jobTitle(development, words)} · ${words.document.parts}`;
 }
 
 interface Room {
@@ -38,7 +42,7 @@ interface Room {
 }
 
 function roomOf(context: SheetContext, { paper, landscape }: ReturnType<typeof layoutsFor>[number]): Room {
-  const { room } = bandsOf(context, paperField(paper, landscape, context.setup), paper, "");
+  const { room } = bandsOf(context, paperField(paper, landscape, context.setup), paper, headingOf(context));
   return { width: room.right - room.left - 2 * AIR, height: room.top - room.bottom - 2 * AIR - blockOf(context, room.right - room.left, "1").height };
 }
 

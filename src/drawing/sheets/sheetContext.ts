@@ -36,9 +36,9 @@ function percent(factor: number): string {
   return factor >= 1 ? `+${value}` : value.replace("-", "−");
 }
 
-/** The bands of a page of this paper, with its heading, the number of the sheet and, of a tile, its name. */
-export function bandsOf(context: Pick<SheetContext, "setup" | "words">, { box }: Pick<PaperField, "box">, paper: NamedPaper, heading: string, sheet = "", name = ""): PageBands {
-  return pageBands(box, { name, check: context.words.checkRuler, correction: correctionText(context, paper.name), heading, sheet });
+/** The bands of a page of this paper, with its heading, the number of the sheet and, of a tile, its name; `longest` of the headings in the document. */
+export function bandsOf(context: Pick<SheetContext, "setup" | "words">, { box }: Pick<PaperField, "box">, paper: NamedPaper, heading: string, sheet = "", name = "", longest = heading): PageBands {
+  return pageBands(box, { name, check: context.words.checkRuler, correction: correctionText(context, paper.name), heading, longest, sheet });
 }
 
 /** What every title block ends with. */

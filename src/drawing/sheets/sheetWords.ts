@@ -91,7 +91,7 @@ export function sheetWords(trade: TradeWords): SheetWords {
     checkRuler: (length) => `Check the ${length} mm ruler before cutting. Print at 100 %, never fitted.`,
     cautions: [
       "Sharp edges: wear gloves and eye protection. Heated zinc gives off harmful fume.",
-      "Prove it in card or scrap first; check which face is up and which hand it is.",
+      "Prove it in card or scrap first; check which face is up, and the hand.",
       "Pressure, flue, gas, lifting and safety parts follow the governing code and licensed practice.",
     ],
     map: "Map of the sheets, not to scale.",

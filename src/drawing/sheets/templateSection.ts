@@ -5,6 +5,7 @@ import { moveItem } from "../moveItem";
 import { polygon } from "../strokes";
 import { type Layout, layoutsFor, tileLayouts } from "./layouts";
 import type { Page } from "./page";
+import { BAND } from "./pageBands";
 import { paperField } from "./paperField";
 import { type Section, pageOn } from "./section";
 import { type SheetContext, bandsOf } from "./sheetContext";
@@ -34,12 +35,13 @@ function artSize({ bounds }: TemplatePart) {
   return { width: bounds.right - bounds.left + 2 * AIR, height: bounds.top - bounds.bottom + 2 * AIR };
 }
 
-/** Room for the part and its title block: on a roll the block stands beyond the part, whichever way it lies. */
+/** Room for the part and its title block: on a roll the block stands under an upright part, across the roll, and beside one that lies. */
 function neededWhole(context: SheetContext, part: TemplatePart) {
   const { width, height } = artSize(part);
-  const { paper } = context.setup;
-  const block = paper.kind === "roll" ? titleBlock(templateCells(context, part, "1"), Math.max(COLUMN, width)).height : 0;
-  return { width: width + COLUMN, height: height + block };
+  const { paper, margin } = context.setup;
+  const block = (within: number) => titleBlock(templateCells(context, part, context.words.sheetOf(1, 1)), within).height;
+  if (paper.kind !== "roll") return { width: width + COLUMN, height };
+  return { width: width + COLUMN, height: height + block(paper.width - 2 * margin - BAND) };
 }
 
 /** The page with the pattern in the middle of its room, or null when there is no room for it. */
