@@ -5,7 +5,8 @@ import { type PageBands, pageBands } from "../sheets/pageBands";
 import type { PaperField } from "../sheets/paperField";
 import type { NamedPaper } from "../sheets/section";
 import { correctionText } from "../sheets/sheetContext";
-import { LESSON_KINDS, type LessonKind, type LessonSheets } from "./lessonSheets";
+import { LESSON_KINDS, type LessonKind } from "./lessonKinds";
+import type { LessonSheets } from "./lessonSheets";
 
 /** The bands of a page of this paper; whatever its kind, they leave the same room. */
 export function lessonBands(lesson: LessonSheets, { box }: Pick<PaperField, "box">, paper: NamedPaper, sheet = ""): PageBands {

@@ -16,8 +16,8 @@ import { corners } from "./titleBlock";
 /** Longest ruler, mm: as long as the steel rules at hand. */
 const LONGEST = 300;
 
-/** Side of the square, pitch of lines and air, mm. */
-const SQUARE = 100, PITCH = 6, AIR = 6;
+/** Side of the square, height of the title, pitch of lines and air, mm. */
+const SQUARE = 100, TITLE = 5, PITCH = 6, AIR = 6;
 
 /** From the corner to the zero of each ruler, clear of the figures of the other, mm. */
 const CLEAR = RULER_REACH + 2;
@@ -34,7 +34,7 @@ export function calibrationLengths(setup: PageSetup): CalibrationLengths {
   return { across, along };
 }
 
-/** The page; it is upright, however the other pages lie. */
+/** The page; it is upright, however the other pages lie. What it has no room to say goes on to further pages. */
 export function calibrationSection(context: SheetContext): Section {
   const { setup, words } = context;
   const { layout: { paper }, field } = fieldOf(setup);
@@ -42,20 +42,38 @@ export function calibrationSection(context: SheetContext): Section {
   const { across, along, origin } = rulersOf(field);
   const { calibration: said } = words;
   const left = origin.x + RULER_REACH + AIR, width = box.right - AIR - left;
-  const steps = [said.across(across) + ", " + said.along(along), correctionText(context, paper.name), ...said.steps].flatMap((sentence, i) =>
-    wrapText(sentence, width, LETTERING).map((text, line) => ({ text, first: line === 0 && i > 0 })));
-  const items: Item[] = [];
-  let y = box.top - AIR - 5;
-  items.push({ kind: "text", pen: "lettering", text: said.title, height: 5, align: "start", turn: 0, at: { x: left, y } });
-  for (const { text, first } of steps) {
-    y -= PITCH + (first ? PITCH / 2 : 0);
-    items.push({ kind: "text", pen: "lettering", text, height: LETTERING, align: "start", turn: 0, at: { x: left, y } });
-  }
+  const steps = [said.across(across) + ", " + said.along(along), correctionText(context, paper.name), ...said.steps].map((sentence) => wrapText(sentence, width, LETTERING));
+  const foot = origin.y + RULER_REACH + AIR;
+  const [first, ...more] = linesIn(steps, box.top - AIR - TITLE, foot, box.bottom + AIR);
+  const letters = (text: string, y: number, height: number): Item => ({ kind: "text", pen: "lettering", text, height, align: "start", turn: 0, at: { x: left, y } });
+  const written = (lines: readonly Line[]) => [letters(said.title, box.top - AIR - TITLE, TITLE), ...lines.map(({ text, y }) => letters(text, y, LETTERING))];
   const page = pageOn(field, "1", [
-    polygon("frame", corners(box)), ...ruler({ x: origin.x + CLEAR, y: origin.y }, across, "level"), ...ruler({ x: origin.x, y: origin.y + CLEAR }, along, "upright"), ...items,
-    ...square({ left, right: left + width, bottom: origin.y + RULER_REACH + AIR, top: y - AIR }, context),
+    polygon("frame", corners(box)), ...ruler({ x: origin.x + CLEAR, y: origin.y }, across, "level"), ...ruler({ x: origin.x, y: origin.y + CLEAR }, along, "upright"), ...written(first ?? []),
+    ...square({ left, right: left + width, bottom: foot, top: (first?.at(-1)?.y ?? foot) - AIR }, context),
   ]);
-  return { kind: "calibration", title: words.document.calibration, layout: "one", paper: paper.name, landscape: false, columns: 1, rows: 1, scale: 1, pages: [page] };
+  const others = more.map((lines, i) => pageOn(field, String(i + 2), [polygon("frame", corners(box)), ...written(lines)]));
+  return { kind: "calibration", title: words.document.calibration, layout: "one", paper: paper.name, landscape: false, columns: 1, rows: 1, scale: 1, pages: [page, ...others] };
+}
+
+interface Line {
+  readonly text: string;
+  readonly y: number;
+}
+
+/** Sentences from under the title at `top` down to `foot`, those that go on to further pages down to `next`; half a pitch between them. */
+function linesIn(sentences: readonly (readonly string[])[], top: number, foot: number, next: number): Line[][] {
+  const pages: Line[][] = [[]];
+  let y = top;
+  for (const lines of sentences) {
+    const own = pages.at(-1) ?? [];
+    const between = own.length > 0 ? PITCH / 2 : 0;
+    const fits = y - between - lines.length * PITCH >= (pages.length > 1 ? next : foot);
+    if (!fits && own.length > 0) pages.push([]);
+    const begin = fits || own.length === 0 ? y - between : top;
+    pages.at(-1)?.push(...lines.map((text, i) => ({ text, y: begin - (i + 1) * PITCH })));
+    y = begin - lines.length * PITCH;
+  }
+  return pages;
 }
 
 /** Both rulers beside one corner. */

@@ -172,6 +172,19 @@ describe("documentPages: very small sheets", () => {
     }
   });
 
+  it("print the whole calibration page, what it has no room to say on another", () => {
+    for (const setup of setups) {
+      const pages = pagesOf(sections(shop, "calibration", setup));
+      const words = pages.map(said).join(" ");
+      for (const one of [...ENGLISH_SHEET.calibration.steps, ENGLISH_SHEET.uncorrected]) expect(words, JSON.stringify(setup)).toContain(one);
+      for (const { items, width, height } of pages) {
+        const { left, right, bottom, top } = boundsOf(items);
+        expect(Math.min(left, bottom, width - right, height - top)).toBeGreaterThanOrEqual(setup.margin - 1e-9);
+        expect(collisions(items), JSON.stringify(setup)).toEqual([]);
+      }
+    }
+  });
+
   it("name on every page the rulers that stand there", () => {
     for (const setup of setups) {
       for (const page of pagesOf(sections(shop, "template", setup))) {
