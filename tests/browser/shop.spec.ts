@@ -64,7 +64,7 @@ test("each part goes into a DXF of its own, its curves as splines", async ({ pag
   await page.getByRole("button", { name: "Save as DXF" }).click();
   await expect.poll(() => downloads.length).toBe(2);
   expect(downloads.map((one) => one.suggestedFilename())).toEqual([
-    expect.stringMatching(/^Vent through the lean-to roof, pipe, \d+x\d+\.dxf$/), expect.stringMatching(/^Vent through the lean-to roof, pipe (top|bottom) plate, \d+x\d+\.dxf$/),
+    expect.stringMatching(/^Vent through the lean-to roof, pipe, \d+x\d+, splines\.dxf$/), expect.stringMatching(/^Vent through the lean-to roof, pipe (top|bottom) plate, \d+x\d+, splines\.dxf$/),
   ]);
   for (const one of downloads) {
     const read = new DxfParser().parseSync((await readFile(await one.path())).toString("ascii"));
