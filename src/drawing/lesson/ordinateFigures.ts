@@ -10,6 +10,7 @@ import { unionOf } from "../view/contour";
 import type { PathItem, TextItem } from "../display";
 import type { Figures } from "../figures";
 import { textWidth } from "../lettering";
+import { evenStations } from "./evenStations";
 import { metricsFor } from "../metrics";
 import { onSheet } from "../place";
 import { stroke } from "../strokes";
@@ -23,8 +24,11 @@ const SHIFTS = [0, 3, 6, 10, 15, 20];
 /** In how small steps a figure in its element is moved, and how far at most over its end, paper mm. */
 const STEP = 1, OVER = 45;
 
-/** Elements as far apart as this, lettering heights, have room for a figure beside either; nearer than that, two rows do not hold them. */
-const APART = 2.7, NEAR = 0.58;
+/**
+ * Elements as far apart as this, lettering heights, have room for a figure beside either; divided into less than that, two rows do not
+ * hold them; and nearer than the last to its neighbour, an element is not told from it.
+ */
+const APART = 2.7, PITCH = 0.58, NEAR = 0.35;
 
 /** More stations than this without a figure, and all are left to the table. */
 const FEW = 6;
@@ -59,6 +63,7 @@ export function ordinateFigures({ place, items }: Block, piece: Piece, figures: 
   bold.take(items.filter((item) => !("pen" in item && (item.pen === "station" || item.pen === "extra station"))));
   const ends = piece.stations.map(({ girth }) => girth * place.scale);
   const places = shortestFirst(piece);
+  const pitch = (piece.pattern.girth * place.scale) / Math.max(1, evenStations(piece));
   const widthOf = ({ z }: Wanted) => textWidth(figures.length(z), lettering);
   const row = Math.max(...places.map(({ wanted }) => widthOf(wanted))) + WITHIN * gap;
   const found: TextItem[] = [], leaders: PathItem[] = [], left = new Set<number>();
@@ -69,7 +74,7 @@ export function ordinateFigures({ place, items }: Block, piece: Piece, figures: 
     const free = (to - from) * place.scale - widthOf(wanted);
     const beside = (beyond ? [-BESIDE * gap, BESIDE * gap + lettering] : [-BESIDE * gap])
       .flatMap((across) => SHIFTS.filter((shift) => shift <= free - 2 * BEFORE * gap).map((shift) => figureAt(wanted, girth, across, BEFORE * gap + shift)));
-    const near = nearest(ends, station) < NEAR * lettering;
+    const near = pitch < PITCH * lettering || nearest(ends, station) < NEAR * lettering;
     const steps = stepsTo(free - 2 * WITHIN * gap);
     const inside = near ? [] : [...[0, row].filter((shift) => shift <= free - 2 * WITHIN * gap), ...steps].map((shift) => figureAt(wanted, girth, lettering / 2, WITHIN * gap + shift));
     const over = near || Math.abs(wanted.z - to) > NOTHING ? [] : stepsTo(OVER).map((shift) => figureAt({ ...wanted, at: to, align: "start" }, girth, lettering / 2, BEFORE * gap + shift));
