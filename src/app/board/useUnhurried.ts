@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from "react";
+import { useDeferredValue, useSyncExternalStore } from "react";
 import { useApp, type AppState } from "../store/store";
 import { useInMotion } from "./inMotion";
 
@@ -36,8 +36,9 @@ function subscribe(tell: () => void): () => void {
  * nothing of it changes.
  */
 export function useUnhurried<Value>(select: (state: AppState) => Value, of: "handle" | "number" | "either" = "either"): Value {
-  return useSyncExternalStore(subscribe, () => {
-    const waits = of === "either" || useInMotion.getState().by === of;
-    return select((waits ? glimpse : null) ?? useApp.getState());
-  });
+  const waits = useInMotion(({ by }) => by !== null && (of === "either" || by === of));
+  const value = useSyncExternalStore(subscribe, () => select((waits ? glimpse : null) ?? useApp.getState()));
+  // Drawn in the time that the frames of a drag leave.
+  const late = useDeferredValue(value);
+  return waits ? late : value;
 }
