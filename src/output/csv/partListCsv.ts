@@ -22,14 +22,15 @@ export const PART_LIST_ENGLISH: PartListWords = {
 /** Masses have so many places more than lengths. */
 const FINER = 2;
 
-/** One row a part: names and counts, lengths in mm, areas in mm², masses in kg. @throws RangeError as `checkCsvFormat` does. */
+/** One row a part: names and counts, lengths in mm, areas in mm², masses in kg; no thickness and no mass where none is known. @throws RangeError as `checkCsvFormat` does. */
 export function partListCsv(parts: readonly PartRow[], { words = PART_LIST_ENGLISH, ...format }: CsvFormat & { readonly words?: PartListWords }): string {
   checkCsvFormat(format);
   const number = (value: number) => csvNumber(value, format);
+  const known = (value: number, write: (value: number) => string) => (value > 0 ? write(value) : "");
   const kilograms = (value: number) => csvNumber(value, { ...format, places: Math.min(9, format.places + FINER) });
   const rows = parts.map(({ name, kind, quantity, material, thickness, width, height, blankArea, cutLength, mass, totalMass }) => [
-    name, words.kind[kind], String(quantity), words.material[material], number(thickness), number(width), number(height), number(blankArea), number(cutLength),
-    kilograms(mass), kilograms(totalMass),
+    name, words.kind[kind], String(quantity), words.material[material], known(thickness, number), number(width), number(height), number(blankArea), number(cutLength),
+    known(mass, kilograms), known(totalMass, kilograms),
   ]);
   return csvText([words.headings, ...rows], format.separator);
 }

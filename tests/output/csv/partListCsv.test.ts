@@ -17,6 +17,10 @@ describe("partListCsv", () => {
     expect(pipe!.slice(4)).toEqual(["2.00", "314.16", "200.00", "62831.85", "1028.32", "0.9865", "2.9594"]);
     expect(disc!.slice(4)).toEqual(["2.00", "100.00", "100.00", "7853.98", "314.16", "0.1233", "0.3699"]);
   });
+  it("leaves thickness and masses empty where no thickness is known", () => {
+    const [, pipe] = rows(partListCsv([{ ...parts[0]!, thickness: 0, mass: 0, totalMass: 0 }], { separator: ",", decimal: ".", places: 2 }), ",");
+    expect(pipe!.slice(4)).toEqual(["", "314.16", "200.00", "62831.85", "1028.32", "", ""]);
+  });
   it("writes decimal commas between semicolons", () => {
     expect(rows(partListCsv(parts, { separator: ";", decimal: ",", places: 1 }), ";")[1]!.slice(5, 7)).toEqual(["314,2", "200,0"]);
   });
