@@ -124,4 +124,17 @@ test("what differs is kept with the job, and the list on the device, when the pa
   await page.getByRole("button", { name: "Own dimensions" }).click();
   await expect(page.getByRole("checkbox", { name: "The pipe: Diameter", exact: true })).toBeChecked();
   await expect(page.locator(".pieces .code")).toHaveText(codes);
+
+  // So is the exercise of a piece that was opened by its code.
+  const openCode = async (code: string) => {
+    await page.getByLabel("Code on the sheet").fill(code);
+    await page.keyboard.press("Enter");
+    await expect(page.getByLabel("Title of the job")).toHaveValue(`Vent through the lean-to roof, ${code}`);
+  };
+  await openCode(codes[0] ?? "");
+  await page.reload();
+  await page.getByRole("button", { name: "Own dimensions" }).click();
+  await openCode(codes[1] ?? "");
+  await page.getByRole("button", { name: "Back to the exercise" }).click();
+  await expect(page.locator(".pieces .code")).toHaveText(codes);
 });

@@ -6,7 +6,6 @@ import { boundsOf } from "../bounds";
 import { type Box, joinBoxes } from "../box";
 import type { Item } from "../display";
 import { type Figures, METRIC } from "../figures";
-import { isMeasure } from "./isMeasure";
 import { LETTERING, textWidth } from "../lettering";
 import { type Metrics, metricsFor } from "../metrics";
 import { moveItem } from "../moveItem";
@@ -34,8 +33,8 @@ export interface BoardOptions {
   readonly arrangement?: "best" | "projection";
   /** What the shop adds to the pattern of each piece, to be shown on it. */
   readonly allowances?: readonly PatternAllowances[] | null;
-  /** Lines and numbers of stations alone, without dimensions and words. */
-  readonly bare?: boolean;
+  /** Only some of its items, at a scale of their own at least: a drawing without its dimensions can be smaller. */
+  readonly only?: { readonly keeps: (item: Item) => boolean; readonly leastScale: number };
   /** Drawn at this scale and in this arrangement, whatever the window: a board that is looked at more closely. */
   readonly at?: Pick<Board, "scale" | "arrangement">;
   /** Keeps the scale and the places of the blocks of this board, though the drawing may leave the window: while something is dragged. */
@@ -72,33 +71,29 @@ const MARGIN = 1;
  * @throws RangeError for a window without size or a piece that does not exist.
  */
 export function board(development: Development, options: BoardOptions): Board {
-  const { width, height, lettering = LETTERING, words = ENGLISH, figures = METRIC, arrangement = "best", bare = false } = options;
+  const { width, height, lettering = LETTERING, words = ENGLISH, figures = METRIC, arrangement = "best", only } = options;
   if (!(width > 0 && height > 0)) throw new RangeError(`invalid window: ${width} × ${height}`);
   const metrics = metricsFor(lettering);
   const index = options.piece ?? 0;
   const { draw: drawAll, piece, views } = drawer(development, index, options.allowances?.[index] ?? null, metrics, figures, words);
-  const draw = bare ? withoutMeasures(drawAll) : drawAll;
+  const draw = only ? keeping(drawAll, only.keeps) : drawAll;
   if (options.hold) return { lettering, views, ...settled(heldAs(options.hold, draw), { x: 0, y: 0 }, piece) };
   const window = { width: width - 2 * MARGIN * lettering, height: height - 2 * MARGIN * lettering };
   const stand = { attitude: piece.form.attitude, projection: development.job.drawing.projection, between: metrics.between };
   const best = options.at ? drawnAtScale(draw, options.at.scale, options.at.arrangement, stand) : scaleToFit(draw, {
     ...stand, window, apart: arrangement === "best",
-    leastScale: bare ? (BARE * lettering) / (2 * piece.form.cutRadius) : leastScale(piece, metrics, `${words.stretchOut} ${figures.length(piece.form.girth)}`),
+    leastScale: only ? only.leastScale : leastScale(piece, metrics, `${words.stretchOut} ${figures.length(piece.form.girth)}`),
   });
   const shift = { x: (width - best.bounds.left - best.bounds.right) / 2, y: (height - best.bounds.bottom - best.bounds.top) / 2 };
   return { lettering, views, ...settled(best, shift, piece) };
 }
 
-function withoutMeasures(draw: Draw): Draw {
+function keeping(draw: Draw, keeps: (item: Item) => boolean): Draw {
   return (scale) => {
     const { front, top, side, pattern } = draw(scale);
-    const lines = (items: readonly Item[]) => items.filter((item) => !isMeasure(item));
-    return { front: lines(front), top: lines(top), side: lines(side), pattern: lines(pattern) };
+    return { front: front.filter(keeps), top: top.filter(keeps), side: side.filter(keeps), pattern: pattern.filter(keeps) };
   };
 }
-
-/** Without dimensions the circle takes a few numbers across, lettering heights. */
-export const BARE = 3;
 
 /** The drawing as it stands on another board. */
 function heldAs({ scale, arrangement, bounds, blocks: { front, top, side, pattern } }: Board, draw: Draw): Fitted {

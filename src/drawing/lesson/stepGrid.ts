@@ -1,6 +1,7 @@
 // How large are pictures of the construction on a paper, so many beside and under one another, their words over or beside them?
 
-import { BARE, type Board, board } from "../board/board";
+import { type Board, board } from "../board/board";
+import { isMeasure } from "../board/isMeasure";
 import { boundsOf } from "../bounds";
 import { type Box, joinBoxes } from "../box";
 import { LETTERING } from "../lettering";
@@ -14,6 +15,9 @@ import { linesOf } from "./lessonText";
 /** Air inside a cell, mm; and what a board may be too large for it by. */
 export const AIR = 3;
 const CLOSE = 0.5;
+
+/** Without dimensions the circle takes a few numbers across, lettering heights. */
+const CIRCLE = 3;
 
 /** How often a drawing is drawn smaller so that its construction has room too. */
 const TRIES = 3;
@@ -68,7 +72,7 @@ export function pictureRoom(inside: Box, { place, width, height }: Words): Box {
 
 /** The drawing with its construction within a room; null where it would be too small to read. */
 function fitted(lesson: LessonSheets, room: { readonly width: number; readonly height: number }, bare: boolean): ReturnType<typeof drawnIn> | null {
-  const least = (BARE * LETTERING) / (2 * (lesson.development.pieces[0]?.form.cutRadius ?? NaN));
+  const least = leastScale(lesson);
   let window = room;
   for (let i = 0; i < TRIES && window.width > 0 && window.height > 0; i++) {
     const drawn = drawnIn(lesson, window, bare);
@@ -83,10 +87,14 @@ function fitted(lesson: LessonSheets, room: { readonly width: number; readonly h
 
 /** The drawing in a window, its steps, and what all of them take. */
 export function drawnIn({ development, figures, words, way }: LessonSheets, window: { width: number; height: number }, bare: boolean): Pick<Grid, "board" | "order" | "bounds"> {
-  const drawn = board(development, { ...window, figures, words: words.sheet, bare });
+  const drawn = board(development, { ...window, figures, words: words.sheet, ...(bare && { only: { keeps: (item) => !isMeasure(item), leastScale: leastScale({ development }) } }) });
   const order = steps(drawn, development, { way, figures, words: words.step });
   const construction = order.flatMap((step) => [...step.construction, ...step.parts.flatMap((part) => part.construction)]);
   return { board: drawn, order, bounds: joinBoxes(drawn.bounds, boundsOf(construction)) };
+}
+
+function leastScale({ development: { pieces } }: Pick<LessonSheets, "development">): number {
+  return (CIRCLE * LETTERING) / (2 * (pieces[0]?.form.cutRadius ?? Infinity));
 }
 
 /** Its name, and what is done and why or only what is new. */
