@@ -46,8 +46,10 @@ export function keyBlocks(lesson: LessonSheets, piece: Piece, layout: Layout, le
  * stations in tables of so many rows at most.
  */
 function blocksOf(lesson: LessonSheets, piece: Piece, left: readonly number[], most: number): FlowBlock[] {
-  const first = lesson.kind === "key" ? [...leftBlock(lesson, piece, left), ...toleranceBlock(lesson), markingTable(lesson)].filter((one) => one !== null) : [stretchOutTable(piece, lesson)];
-  return [...first, ...stationTables(piece, lesson, most)];
+  const stations = stationTables(piece, lesson, most);
+  if (lesson.kind !== "key") return [stretchOutTable(piece, lesson), ...stations];
+  const marking = [markingTable(lesson)].filter((one) => one !== null);
+  return [...leftBlock(lesson, piece, left), ...toleranceBlock(lesson), ...(left.length > 0 ? [...stations, ...marking] : [...marking, ...stations])];
 }
 
 /** Rows that a page of this paper takes. */

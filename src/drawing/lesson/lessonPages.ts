@@ -74,7 +74,9 @@ function keyBodies(lesson: LessonSheets, placed: LessonLayout, piece: Piece, key
   const [drawing, ...text] = drawingBodies(lesson, placed, key.items);
   const { frame, taken } = placed;
   const beside = keyBlocks(lesson, piece, placed.layout, key.left, { frame, taken: [...taken, key.taken] });
-  return [{ scale: placed.scale, items: [...(drawing?.items ?? []), ...beside.items] }, ...text, ...figureBodies(lesson, placed.layout, beside.rest)];
+  const tables = figureBodies(lesson, placed.layout, beside.rest);
+  // A table the drawing refers to comes next.
+  return [{ scale: placed.scale, items: [...(drawing?.items ?? []), ...beside.items] }, ...(key.left.length > 0 ? [...tables, ...text] : [...text, ...tables])];
 }
 
 /** The station table, on upright paper where that may be chosen. */
