@@ -24,6 +24,22 @@ test("readings are typed from field to field, judged in words, and there again a
   await expect(page.locator(".check-layer circle")).toHaveCount(5);
 });
 
+test("a table of stations and ordinates from a file is laid by its stations, its heading left out, and its commas turned round", async ({ page }) => {
+  await page.goto("/#check");
+  const text = ["Station;Ordinate", ...Array.from({ length: 17 }, (_, k) => `${k % 16};${ordinate(k).toFixed(3).replace(".", ",")}`)].join("\n");
+  await field(page, "Station 3").evaluate((input, text) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text", text);
+    input.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+  }, text);
+  await expect(verdict(page)).toContainText("All 17 readings are right within 1 mm");
+  await expect(page.locator(".paste-note")).toContainText("The heading “Station; Ordinate” was left out. The first column names the stations");
+  await page.getByRole("button", { name: "Read the commas as parting thousands" }).press("Enter");
+  await expect(field(page, "Station 0")).toHaveValue(String(Math.round(ordinate(0) * 1000)));
+  await page.getByRole("button", { name: "Take the paste back" }).press("Enter");
+  await expect(field(page, "Station 0")).toHaveValue("");
+});
+
 test("a pasted column with an ordinate skipped is explained, and text among it is refused at its field", async ({ page }) => {
   await page.goto("/#check");
   const column = Array.from({ length: 17 }, (_, k) => (k === 15 ? "see over" : (Math.round(ordinate(k < 4 ? k : k + 1) * 2) / 2).toString().replace(".", ",")));

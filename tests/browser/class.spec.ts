@@ -54,6 +54,7 @@ test("a class set is made from a list, and each student's piece is opened by its
   const { width, height, grey } = questions.raster(3, 150);
   const pixels = new Uint8ClampedArray(width * height * 4);
   grey.forEach((tone, at) => pixels.set([tone, tone, tone, 255], at * 4));
+  const [scale] = /\b1:(2|5|10)\b/.exec(pageText(3)) ?? [];
   const link = jsQR(pixels, width, height)?.data ?? "";
   expect(link.startsWith(`${baseURL}/#check/${codes[2]}?of=`)).toBe(true);
   questions.remove();
@@ -68,12 +69,18 @@ test("a class set is made from a list, and each student's piece is opened by its
   await expect(other.getByRole("textbox", { name: "Stretch-out", exact: true })).toBeVisible();
   await expect(other.locator(".rod")).toContainText(String(Number(answers[2]?.["Stretch-out mm"])));
   await expect(other.getByRole("button", { name: "Bring it back" })).toBeHidden();
+  // Checked at the scale of the sheet.
+  expect(scale).toBeDefined();
+  await expect(other.getByRole("combobox", { name: "Drawn at" })).toHaveValue(scale ?? "");
   await device.close();
 
   await page.getByLabel("Code on the sheet").fill(` ${codes[1]?.toLowerCase()}`);
   await page.locator(".open-code").getByRole("button", { name: "Open" }).click();
   await expect(page.getByLabel("Title of the job")).toHaveValue(`Vent through the lean-to roof, ${codes[1]}`);
   await expect(page.locator(".rod")).toContainText(String(Number(answers[1]?.["Stretch-out mm"])));
+  await page.getByRole("link", { name: "Check" }).click();
+  await expect(page.getByRole("combobox", { name: "Drawn at" })).toHaveValue(scale ?? "");
+  await page.getByRole("link", { name: "Teach" }).click();
   await page.getByRole("button", { name: "Bring it back" }).click();
   await expect(page.locator(".pieces .code").first()).toHaveText(codes[0] ?? "");
 });
