@@ -92,7 +92,7 @@ describe("allowances round a random pipe", () => {
 
   it("name the place where they cannot be made, on the pattern", () => onPipes((piece) => ({ ...allRound(piece), seam: { kind: "lap", width: piece.form.mean, share: 1 } }), ({ piece, fabrication }) => {
     for (const { field, detail } of fabrication.problems) {
-      expect(field).toMatch(/^fabrication\.(seam|edges\.(top|bottom))$/);
+      expect(field).toMatch(/^fabrication\.(seam\.width|edges\.(top|bottom)\.(width|wire))$/);
       expect(Number(detail!["girth"])).toBeGreaterThan(-2 * piece.pattern.girth);
       expect(Number.isFinite(Number(detail!["height"]))).toBe(true);
     }
