@@ -5,7 +5,8 @@ import type { Vec2 } from "../geometry/vector";
 import type { Piece } from "../part/pipePiece";
 import { criticalPlaces } from "../unroll/criticalPlaces";
 import { type Station, type StationPlan, stationsOf } from "../unroll/stations";
-import { type SmoothEnd, distanceToSmooth, smoothEnd, smoothPoints } from "./smoothCurve";
+import { distanceToSmooth } from "./distanceToSmooth";
+import { type SmoothEnd, smoothEnd, smoothPoints } from "./smoothCurve";
 import { trueEnd } from "./trueEnd";
 
 export interface Adequacy {
@@ -13,7 +14,7 @@ export interface Adequacy {
   readonly curve: "cubic spline";
   /**
    * mm: greatest distance of the true edge from the smooth curve, and the place on the true edge. Infinity when no two stations
-   * in a row meet this end: then there is no curve.
+   * in a row meet this end: then there is no curve. Its θ is in radians, any turn.
    */
   readonly deviation: number;
   readonly at: { readonly theta: number; readonly girth: number; readonly z: number };

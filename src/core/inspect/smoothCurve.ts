@@ -2,7 +2,7 @@
 // stands on a corner or a jump of the edge.
 
 import { type Spline, naturalSpline, periodicSpline, splineValue } from "../numeric/spline";
-import { type Vec2, lengthOf } from "../geometry/vector";
+import type { Vec2 } from "../geometry/vector";
 import type { Piece } from "../part/pipePiece";
 import { tangentAlong } from "../trim/edge";
 import type { Stretch } from "../trim/stretches";
@@ -76,43 +76,6 @@ function brokenStretches(marks: readonly Mark[]): Spline[] {
     value = after === null ? [] : [after];
   });
   return stretches;
-}
-
-/**
- * Distance (mm) from a point of the pattern to the smooth curve: Gauss-Newton from the point straight above or below; Infinity
- * where there is no curve. When the point is surely no farther than `enough` (mm) any distance up to that may be returned.
- */
-export function distanceToSmooth(smooth: SmoothEnd, point: Vec2, enough: number): number {
-  const near = distanceWithin(smooth.girth / 8, smooth, point, enough);
-  return near < Infinity ? near : distanceWithin(Infinity, smooth, point, enough);
-}
-
-/** Of the stretches no more than `reach` (mm along the girth) from the point. */
-function distanceWithin(reach: number, { girth, stretches }: SmoothEnd, point: Vec2, enough: number): number {
-  let best = Infinity;
-  for (const spline of stretches) {
-    const [from, to] = [spline.at[0] ?? 0, spline.at.at(-1) ?? 0];
-    for (const x of [point.x, point.x + girth, point.x - girth]) {
-      if (x < from - reach || x > to + reach) continue;
-      best = Math.min(best, nearest(spline, x, point.y, from, to, enough));
-      if (best <= enough) return best;
-    }
-  }
-  return best;
-}
-
-function nearest(spline: Spline, px: number, py: number, from: number, to: number, enough: number): number {
-  let x = Math.max(from, Math.min(to, px));
-  let { value, slope } = splineValue(spline, x);
-  let least = lengthOf(px - x, py - value);
-  for (let round = 0; round < 6 && least > enough; round++) {
-    const step = (px - x + (py - value) * slope) / (1 + slope * slope);
-    x = Math.max(from, Math.min(to, x + step));
-    ({ value, slope } = splineValue(spline, x));
-    least = Math.min(least, lengthOf(px - x, py - value));
-    if (Math.abs(step) < 1e-6) break;
-  }
-  return least;
 }
 
 /** The smooth curve as chains of points in the pattern (mm), a few between every two stations, each chain in [0, girth]. */

@@ -49,6 +49,8 @@ describe("adequacy", () => {
     ["a hollow with the seam at 7°", hollow, { seam: { at: "angle", angle: 7 } }],
     ["an ogee with 16 stations", ogee, { stations: 16, seam: { at: "left" } }],
     ["a vee with no station on its corner", vee, { seam: { at: "angle", angle: 7 } }],
+    ["a steep vee with no station on its corner", shapedCut({ shape: "vee", angle: 60, centre: 0, height: 80 }), { seam: { at: "angle", angle: 37 } }],
+    ["a step between two of 32 stations", shapedCut({ shape: "step", low: 60, high: 160, rising: "right", position: 10 }), { stations: 32 }],
   ];
   for (const [name, cut, pipe] of cases) {
     it(`of ${name} deviates as far as a dense search finds`, () => {
