@@ -165,12 +165,15 @@ test.describe("under a finger", () => {
     // Without snapping the same hand meets hundredths.
     await page.getByRole("button", { name: "Snap" }).tap();
     await expect(page.getByRole("button", { name: "Snap" })).toHaveAttribute("aria-pressed", "false");
-    await handle.scrollIntoViewIfNeeded();
-    const again = await middle(page, '[data-handle="branch.centre"]');
-    const then = (type: string, y: number) => touch.send("Input.dispatchTouchEvent", { type: type as "touchMove", touchPoints: type === "touchEnd" ? [] : [{ x: again.x, y }] });
-    await then("touchStart", again.y);
-    for (let i = 1; i <= 7; i++) await then("touchMove", again.y + 3 * i);
-    await then("touchEnd", 0);
-    await expect.poll(async () => Number(await field(page, "branch.height").inputValue()) % 1).not.toBe(0);
+    // The page may still be moving after the tap: the finger takes hold again until it has the handle.
+    await expect(async () => {
+      await handle.scrollIntoViewIfNeeded();
+      const again = await middle(page, '[data-handle="branch.centre"]');
+      const then = (type: string, y: number) => touch.send("Input.dispatchTouchEvent", { type: type as "touchMove", touchPoints: type === "touchEnd" ? [] : [{ x: again.x, y }] });
+      await then("touchStart", again.y);
+      for (let step = 1; step <= 7; step++) await then("touchMove", again.y + 3 * step);
+      await then("touchEnd", 0);
+      await expect.poll(async () => Number(await field(page, "branch.height").inputValue()) % 1, { timeout: 3000 }).not.toBe(0);
+    }).toPass();
   });
 });
