@@ -1,6 +1,7 @@
 // Where on the sheet is there room for something more?
 
 import { type Box, boxesOverlap } from "./box";
+import { boxWithin } from "./boxWithin";
 
 /** The largest box inside `window` that covers none of `taken` and is at least `width` × `height`; null when there is none. */
 export function freeBox(window: Box, taken: readonly Box[], { width, height }: { width: number; height: number }): Box | null {
@@ -9,14 +10,10 @@ export function freeBox(window: Box, taken: readonly Box[], { width, height }: {
   let best: Box | null = null;
   for (const left of lefts) for (const right of rights) for (const bottom of bottoms) for (const top of tops) {
     const box = { left, right, bottom, top };
-    const fits = isWithin(box, window) && right - left >= width && top - bottom >= height;
+    const fits = boxWithin(box, window) && right - left >= width && top - bottom >= height;
     if (fits && area(box) > area(best) && !taken.some((other) => boxesOverlap(box, other))) best = box;
   }
   return best;
-}
-
-function isWithin(box: Box, window: Box): boolean {
-  return box.left >= window.left && box.right <= window.right && box.bottom >= window.bottom && box.top <= window.top;
 }
 
 function area(box: Box | null): number {

@@ -2,6 +2,7 @@ import { memo } from "react";
 import { pathData } from "../../output/svg/pathData";
 import { selectClause } from "../store/select";
 import { takeClause, useApp } from "../store/store";
+import { howManyth } from "./howManyth";
 import { ItemView } from "./ItemView";
 import type { Run } from "./runs";
 
@@ -24,11 +25,6 @@ export const RunView = memo(function RunView({ run }: { run: Run }) {
 
 /** Each item under the name of its kind and how manyth it is of that, so that a line more or less does not make others of the rest. */
 const Items = memo(function Items({ run }: { run: Run }) {
-  const counts = new Map<string, number>();
-  return run.items.map((item) => {
-    const kind = "pen" in item ? `${item.kind} ${item.pen}` : item.kind;
-    const count = counts.get(kind) ?? 0;
-    counts.set(kind, count + 1);
-    return <ItemView key={`${kind} ${count}`} item={item} />;
-  });
+  const named = howManyth();
+  return run.items.map((item) => <ItemView key={named("pen" in item ? `${item.kind} ${item.pen}` : item.kind)} item={item} />);
 });

@@ -1,4 +1,5 @@
 import type { Item } from "../../drawing/display";
+import { howManyth } from "./howManyth";
 
 /** Neighbouring items that show the same part of the job; drawn as one group, so that lighting it up redraws nothing else. */
 export interface Run {
@@ -10,16 +11,12 @@ export interface Run {
 
 export function runsByClause(items: readonly Item[]): Run[] {
   const runs: { clause: string | null; items: Item[]; key: string }[] = [];
-  const counts = new Map<string | null, number>();
+  const named = howManyth();
   for (const item of items) {
     const clause = clauseOf(item);
     const last = runs.at(-1);
     if (last && last.clause === clause) last.items.push(item);
-    else {
-      const count = counts.get(clause) ?? 0;
-      counts.set(clause, count + 1);
-      runs.push({ clause, items: [item], key: `${clause ?? ""} ${count}` });
-    }
+    else runs.push({ clause, items: [item], key: named(clause ?? "") });
   }
   return runs;
 }

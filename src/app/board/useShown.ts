@@ -7,9 +7,9 @@ import type { Format } from "../quantity/format";
 import type { Size } from "../screen/useSize";
 import { usePurpose } from "../store/purpose";
 import { useSettings } from "../store/settings";
-import { useHeldShown } from "./heldShown";
 import { useAllowances } from "./allowances";
 import { useCamera, type Shown } from "./camera";
+import { useInMotion } from "./inMotion";
 import { pxPerMm } from "./pxPerMm";
 import { mmPerPx, viewKept, viewOf } from "./view";
 
@@ -25,7 +25,7 @@ export function useShown(size: Size, development: Development, format: Format): 
   const allowancesOf = useAllowances((state) => state.of);
   const allowances = useMemo(() => allowancesOf?.(development, format) ?? null, [allowancesOf, development, format]);
   const options = useMemo(() => ({ width: size.width / px, height: size.height / px, figures: format, words: drawingWords(format.trade), allowances }), [size, px, format, allowances]);
-  const held = useHeldShown((state) => state.held);
+  const held = useInMotion((state) => state.held);
   const fit = useMemo(() => held?.fit ?? board(development, options), [development, options, held]);
   const zoom = camera?.zoom ?? 1;
   const drawn = useMemo(() => (held ? board(development, { ...options, hold: held.drawn }) : zoom === 1 ? fit : board(development, { ...options, at: { scale: zoom * fit.scale, arrangement: fit.arrangement } })), [development, options, fit, zoom, held]);

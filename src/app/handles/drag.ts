@@ -3,7 +3,6 @@ import { dragged } from "../../drawing/handles/dragged";
 import type { Fit, Values } from "../../drawing/handles/grip";
 import type { Handle } from "../../drawing/handles/handles";
 import type { Shown } from "../board/camera";
-import { useHeldShown } from "../board/heldShown";
 import { useInMotion } from "../board/inMotion";
 import { mmPerPx } from "../board/view";
 import type { Fault } from "../store/attempt";
@@ -69,18 +68,14 @@ export function beginDrag(handle: Handle, development: Development, shown: Shown
   };
   const leave = () => {
     cancelAnimationFrame(frame);
-    useHeldShown.setState({ held: null });
-    useInMotion.setState({ by: null });
+    useInMotion.setState({ by: null, held: null });
     say(null);
   };
 
   return {
     move(by, snap) {
       if (!moving && Math.hypot(by.x, by.y) <= slack) return;
-      if (!moving) {
-        useHeldShown.setState({ held: shown });
-        useInMotion.setState({ by: "handle" });
-      }
+      if (!moving) useInMotion.setState({ by: "handle", held: shown });
       moving = true;
       next = { by, snap };
       frame ||= requestAnimationFrame(follow);

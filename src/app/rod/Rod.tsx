@@ -32,7 +32,7 @@ function RodOf({ piece }: { piece: NonNullable<ReturnType<typeof selectPiece>> }
   const rows = useMemo(() => rodRows(piece, format), [piece, format]);
   const longest = useMemo(() => Math.max(...rows.flatMap((row) => row.cells.map((cell) => cell.length))), [rows]);
   const layout = useMemo(() => rodLayout(piece, width, longest), [piece, width, longest]);
-  // While a hand drags, the board and the rod keep its pace; the table follows in the time they leave.
+  // The rod goes before, the table follows in the time that is left.
   const table = useDeferredValue(useMemo(() => ({ piece, rows, layout }), [piece, rows, layout]));
   const station = useApp(selectStation);
   const girth = useGirthInHand();

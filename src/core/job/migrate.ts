@@ -1,10 +1,9 @@
+import { type Fields, isFields } from "./fields";
 import type { Problem } from "./problem";
 
 // Which version is this data, and what would it be in the present one?
 
 export type Migrated = { ok: true; data: Fields } | { ok: false; problems: Problem[] };
-
-type Fields = Record<string, unknown>;
 
 /** From one version to the next: the fields that only the next one has, and the change. */
 interface Step {
@@ -59,10 +58,6 @@ function withCutsOn(part: Fields): Fields {
   const cuts = part["cuts"];
   if (!Array.isArray(cuts)) return part;
   return { ...part, cuts: cuts.map((cut: unknown) => (isFields(cut) ? { on: true, ...cut } : cut)) };
-}
-
-function isFields(data: unknown): data is Fields {
-  return typeof data === "object" && data !== null && !Array.isArray(data);
 }
 
 function shown(value: unknown): { value?: unknown } {

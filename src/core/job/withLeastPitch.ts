@@ -1,3 +1,4 @@
+import { isFields } from "./fields";
 import { LIMITS } from "./limits";
 
 // Slits of files written before their pitch had a lower limit.
@@ -13,8 +14,4 @@ function raised(finish: unknown): unknown {
   if (!isFields(finish)) return finish;
   const { slits } = finish;
   return typeof slits === "number" && slits > 0 && slits < LIMITS.slits.min ? { ...finish, slits: LIMITS.slits.min } : finish;
-}
-
-function isFields(data: unknown): data is Record<string, unknown> {
-  return typeof data === "object" && data !== null && !Array.isArray(data);
 }

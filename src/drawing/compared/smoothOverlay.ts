@@ -3,7 +3,7 @@
 
 import { type Cubic, type Piece, type SmoothGap, smoothCubics } from "../../core/index";
 import type { Board } from "../board/board";
-import type { Box } from "../box";
+import { boxWithin } from "../boxWithin";
 import { clearSpace } from "../clearSpace";
 import type { CircleItem, Item, PathItem, TextItem } from "../display";
 import { textBox } from "../lettering";
@@ -44,13 +44,9 @@ function letterBeside(board: Board, { centre, radius }: CircleItem, text: string
     const angle = Math.PI / 4 + (i * Math.PI) / 6;
     const away = radius + gap + (0.6 + 0.6 * row) * height;
     return { kind: "text", pen: "lettering", text, height, align: "middle", turn: 0, at: { x: centre.x + away * Math.cos(angle), y: centre.y + away * Math.sin(angle) - height / 2 } };
-  })).filter((letter) => isWithin(textBox(letter), board.bounds));
+  })).filter((letter) => boxWithin(textBox(letter), board.bounds));
   const free = places.find((letter) => everything.isFree(textBox(letter)));
   const letter = free ?? places.find((one) => figures.isFree(textBox(one))) ?? places[0];
   if (!letter) throw new RangeError("no place round a circle");
   return free ?? { ...letter, clear: true };
-}
-
-function isWithin(box: Box, { left, right, bottom, top }: Box): boolean {
-  return box.left >= left && box.right <= right && box.bottom >= bottom && box.top <= top;
 }

@@ -3,9 +3,9 @@
 import type { Piece } from "../../core/index";
 import { type Box, growBox } from "../box";
 import type { Item } from "../display";
-import { freeBox } from "../freeBox";
 import type { Layout } from "../sheets/layouts";
-import { type FlowBlock, flow } from "./flow";
+import { type Shape, setBeside } from "../sheets/setBeside";
+import { flow } from "./flow";
 import { type SheetBody, sheetRoom } from "./lessonSheet";
 import type { LessonSheets } from "./lessonSheets";
 import { markingTable, stationTables, stretchOutTable } from "./lessonTables";
@@ -27,7 +27,7 @@ const SHORT = 58;
 const PARTS = [1, 2, 3, 4];
 
 /** The stretch-out and the stations in tables no higher than a page of this paper. */
-export function figureBlocks(lesson: LessonSheets, piece: Piece, layout: Layout): FlowBlock[] {
+export function figureBlocks(lesson: LessonSheets, piece: Piece, layout: Layout): Shape[] {
   return blocksOf(lesson, piece, [], rowsOn(lesson, layout));
 }
 
@@ -35,7 +35,7 @@ export function figureBlocks(lesson: LessonSheets, piece: Piece, layout: Layout)
  * What a key says in tables: beside its drawing as far as there is room, the stations in as many parts as it takes; and the others.
  * `left`: the stations, by index, whose ordinates it does not figure.
  */
-export function keyBlocks(lesson: LessonSheets, piece: Piece, layout: Layout, left: readonly number[], room: FreeRoom): { items: Item[]; rest: FlowBlock[] } {
+export function keyBlocks(lesson: LessonSheets, piece: Piece, layout: Layout, left: readonly number[], room: FreeRoom): { items: Item[]; rest: Shape[] } {
   const { stations } = piece;
   const whole = PARTS.map((parts) => Math.ceil(stations.length / parts)).map((most) => besideDrawing(blocksOf(lesson, piece, left, most), room)).find(({ rest }) => rest.length === 0);
   return whole ?? besideDrawing(blocksOf(lesson, piece, left, rowsOn(lesson, layout)), room);
@@ -45,7 +45,7 @@ export function keyBlocks(lesson: LessonSheets, piece: Piece, layout: Layout, le
  * The stretch-out, or on a key, which has it under its pattern, where its ordinates are, the tolerance and the marking scheme; and the
  * stations in tables of so many rows at most.
  */
-function blocksOf(lesson: LessonSheets, piece: Piece, left: readonly number[], most: number): FlowBlock[] {
+function blocksOf(lesson: LessonSheets, piece: Piece, left: readonly number[], most: number): Shape[] {
   const stations = stationTables(piece, lesson, most);
   if (lesson.kind !== "key") return [stretchOutTable(piece, lesson), ...stations];
   const marking = [markingTable(lesson)].filter((one) => one !== null);
@@ -59,7 +59,7 @@ function rowsOn(lesson: LessonSheets, layout: Layout): number {
 }
 
 /** As many pages as the blocks take on this paper. */
-export function figureBodies(lesson: LessonSheets, layout: Layout, blocks: readonly FlowBlock[]): SheetBody[] {
+export function figureBodies(lesson: LessonSheets, layout: Layout, blocks: readonly Shape[]): SheetBody[] {
   return blocks.length === 0 ? [] : flow(blocks, tableRoom(lesson, layout), BETWEEN).map((items) => ({ items, scale: null }));
 }
 
@@ -76,31 +76,20 @@ interface FreeRoom {
 }
 
 /** The blocks for which a drawing leaves room, drawn; and the others. */
-function besideDrawing(blocks: readonly FlowBlock[], { frame, taken }: FreeRoom): { items: Item[]; rest: FlowBlock[] } {
-  const items: Item[] = [], rest: FlowBlock[] = [];
-  const all = [...taken];
-  for (const block of blocks) {
-    const { width, height, at } = block;
-    const free = freeBox(growBox(frame, -AIR / 2), all, { width: width + AIR, height: height + AIR });
-    if (!free) {
-      rest.push(block);
-      continue;
-    }
-    items.push(...at({ x: free.left + AIR / 2, y: free.top - AIR / 2 }));
-    all.push({ left: free.left, right: free.left + width + AIR, top: free.top, bottom: free.top - height - AIR });
-  }
-  return { items, rest };
+function besideDrawing(blocks: readonly Shape[], { frame, taken }: FreeRoom): { items: Item[]; rest: Shape[] } {
+  const { items, left } = setBeside(blocks, (block) => [block], growBox(frame, -AIR / 2), taken, { air: AIR, kept: AIR / 2 });
+  return { items, rest: left };
 }
 
 /** Where the ordinates stand that have no figure on the drawing. */
-function leftBlock({ words: { lesson } }: LessonSheets, { stations }: Piece, left: readonly number[]): FlowBlock[] {
+function leftBlock({ words: { lesson } }: LessonSheets, { stations }: Piece, left: readonly number[]): Shape[] {
   if (left.length === 0) return [];
   const isAll = left.length >= stations.length - 1;
   const lines = linesOf([lesson.inTable(isAll ? null : left.flatMap((index) => stations[index]?.label ?? []).join(", "))], SHORT);
   return [{ width: SHORT, height: lines.at(-1)?.down ?? 0, at: (corner) => lettered(lines, corner) }];
 }
 
-function toleranceBlock({ tolerance, figures, words: { lesson }, development: { job } }: LessonSheets): FlowBlock[] {
+function toleranceBlock({ tolerance, figures, words: { lesson }, development: { job } }: LessonSheets): Shape[] {
   if (!tolerance) return [];
   const { girth } = job.marking;
   const lines = linesOf([lesson.tolerance(`${figures.length(tolerance.length)} ${job.units === "inch" ? "in" : "mm"}`, figures.angle(tolerance.angle)), ...(girth === "exact" ? [] : [lesson.girthRule[girth]])], LINE);

@@ -1,18 +1,11 @@
 // Blocks one under the other, then in the next column, then on the next page.
 
-import type { Vec2 } from "../../core/index";
 import type { Box } from "../box";
 import type { Item } from "../display";
-
-/** Something with a size, drawn with its top left corner at a place; mm. */
-export interface FlowBlock {
-  readonly width: number;
-  readonly height: number;
-  readonly at: (corner: Vec2) => readonly Item[];
-}
+import type { Shape } from "../sheets/setBeside";
 
 /** The items of each page; a block larger than the room stands alone at its top left. */
-export function flow(blocks: readonly FlowBlock[], { left, right, bottom, top }: Box, between: number): Item[][] {
+export function flow(blocks: readonly Shape[], { left, right, bottom, top }: Box, between: number): Item[][] {
   const pages: Item[][] = [[]];
   let x = left, y = top, wide = 0;
   for (const { width, height, at } of blocks) {

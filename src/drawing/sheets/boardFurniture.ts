@@ -1,12 +1,12 @@
 // What stands beside a board drawing: the description and the station table, each where there is room for it.
 
 import type { Piece, Vec2 } from "../../core/index";
-import { type Box, boxOfPoints } from "../box";
+import type { Box } from "../box";
 import type { Item } from "../display";
 import type { Figures } from "../figures";
-import { freeBox } from "../freeBox";
 import { LETTERING } from "../lettering";
 import { wrapText } from "../wrapText";
+import { type Shape, setBeside } from "./setBeside";
 import type { SheetContext } from "./sheetContext";
 import type { SheetWords } from "./sheetWords";
 import { type TableRoom, stationTable, stationTables } from "./stationTable";
@@ -16,14 +16,6 @@ const AIR = 5, PITCH = 5.5;
 
 /** Longest lines of the description, mm: the first for which there is room. */
 const LINES = [120, 90, 150, 180, 70] as const;
-
-/** Something of a known size, to be put anywhere. */
-export interface Shape {
-  readonly width: number;
-  readonly height: number;
-  /** With its top left corner there. */
-  readonly at: (corner: Vec2) => readonly Item[];
-}
 
 /** One thing in the shapes it may take, the best first. */
 export interface Furniture {
@@ -53,23 +45,7 @@ function tablesOf(piece: Piece, figures: Figures, words: SheetWords, room: Table
 
 /** The things in the frame clear of what is taken; in their order when nothing may stand before what comes first. */
 export function furnished(things: readonly Furniture[], frame: Box, taken: readonly Box[], inOrder = false): Furnished {
-  const all = [...taken];
-  const items: Item[] = [];
-  const left: Furniture[] = [];
-  for (const thing of things) {
-    const [found] = inOrder && left.length > 0 ? [] : thing.shapes.flatMap((shape) => {
-      const free = freeBox(frame, all, { width: shape.width + AIR, height: shape.height + AIR });
-      return free ? [{ ...shape, corner: { x: free.left + AIR / 2, y: free.top - AIR / 2 } }] : [];
-    });
-    if (!found) {
-      left.push(thing);
-      continue;
-    }
-    const { width, height, at, corner } = found;
-    items.push(...at(corner));
-    all.push(boxOfPoints([corner, { x: corner.x + width, y: corner.y - height }]));
-  }
-  return { items, left };
+  return setBeside(things, ({ shapes }) => shapes, frame, taken, { air: AIR, kept: 0, inOrder });
 }
 
 function lettered(lines: readonly string[], { x, y }: Vec2): Item[] {

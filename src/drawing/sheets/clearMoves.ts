@@ -2,6 +2,7 @@
 
 import type { Vec2 } from "../../core/index";
 import { type Box, boxesOverlap, growBox, moveBox } from "../box";
+import { boxWithin } from "../boxWithin";
 
 /** mm: what is nearer to a side than this lies on it. */
 const NEAR = 1e-6;
@@ -17,8 +18,7 @@ export function clearMoves(blocks: readonly Box[], bounds: Box, inside: Box, cor
   const moves = [{ x: middle, y: over }, ...[middle, left, right].flatMap((x) => [upright, top, lowest(blocks, x, inside, corner, air)].map((y) => ({ x, y })))];
   return moves.filter((move) => {
     const box = moveBox(bounds, move);
-    const within = box.left >= inside.left - NEAR && box.right <= inside.right + NEAR && box.bottom >= inside.bottom - NEAR && box.top <= inside.top + NEAR;
-    return within && !blocks.some((one) => boxesOverlap(growBox(moveBox(one, move), air - NEAR), corner));
+    return boxWithin(box, growBox(inside, NEAR)) && !blocks.some((one) => boxesOverlap(growBox(moveBox(one, move), air - NEAR), corner));
   });
 }
 

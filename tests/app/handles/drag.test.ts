@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { beginDrag, type Beside, type Drag } from "../../../src/app/handles/drag";
 import type { Shown } from "../../../src/app/board/camera";
-import { useHeldShown } from "../../../src/app/board/heldShown";
+import { useInMotion } from "../../../src/app/board/inMotion";
 import { replaceJob, undo } from "../../../src/app/store/changes";
 import { useApp } from "../../../src/app/store/store";
 import { board } from "../../../src/drawing/board/board";
@@ -47,11 +47,11 @@ describe("a drag", () => {
 
   it("holds the board still until it ends", () => {
     const { drag, pxOf } = begin();
-    expect(useHeldShown.getState().held).toBeNull();
+    expect(useInMotion.getState().held).toBeNull();
     drag.move({ x: 0, y: pxOf(-10) }, true);
-    expect(useHeldShown.getState().held).not.toBeNull();
+    expect(useInMotion.getState().held).not.toBeNull();
     drag.end();
-    expect(useHeldShown.getState().held).toBeNull();
+    expect(useInMotion.getState().held).toBeNull();
   });
 
   it("does nothing for a press that strays by a pixel or two", () => {
@@ -59,7 +59,7 @@ describe("a drag", () => {
     drag.move({ x: 2, y: 2 }, true);
     drag.end();
     expect(height()).toBe(150);
-    expect(useHeldShown.getState().held).toBeNull();
+    expect(useInMotion.getState().held).toBeNull();
   });
 
   it("that is abandoned leaves the job as it was", () => {
