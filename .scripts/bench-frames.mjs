@@ -9,11 +9,14 @@ const pause = 1000 / 60;
 /** CSS pixels a handle is dragged to and fro. */
 const sway = 24;
 
-/** Prints frames a second, longest task, and the main thread's work per pointer move that reaches the page, each with its ratio to the plain page's. */
+/**
+ * Prints frames a second, how many of them show the drawing anew, the longest task, and the main thread's work per pointer move that
+ * reaches the page, each with its ratio to the plain page's.
+ */
 export async function benchFrames(examples = /./) {
   await withApp(async (page, address) => {
     console.log(`\nHands on the board: ${moves} pointer moves at 60 a second; in brackets the ratio to a page that moves as many plain SVG nodes`);
-    console.log(`  ${"".padEnd(48)}${["nodes", "frames/s", "longest task ms", "work/move ms"].map((head) => head.padStart(20)).join("")}`);
+    console.log(`  ${"".padEnd(48)}${["nodes", "frames/s", "drawn/s", "longest task ms", "work/move ms"].map((head) => head.padStart(20)).join("")}`);
     const plain = await page.context().newPage();
     for (const title of await titles(page)) {
       if (!examples.test(title)) continue;
@@ -94,10 +97,16 @@ async function measured(page, [start, ...rest]) {
   await page.waitForTimeout(100);
   await page.context().browser().startTracing(page, { categories: ["toplevel", "devtools.timeline", "disabled-by-default-devtools.timeline"] });
   await page.evaluate(() => {
-    window.frames60 = [];
+    const frames = (window.frames60 = { times: [], drawn: 0 });
+    let changed = false;
+    const watch = new MutationObserver(() => (changed = true));
+    watch.observe(document.querySelector(".drawing") ?? document.body, { subtree: true, attributes: true, childList: true, characterData: true });
     const count = (now) => {
-      window.frames60?.push(now);
-      if (window.frames60) requestAnimationFrame(count);
+      if (window.frames60 !== frames) return watch.disconnect();
+      frames.times.push(now);
+      if (changed) frames.drawn += 1;
+      changed = false;
+      requestAnimationFrame(count);
     };
     requestAnimationFrame(count);
   });
@@ -109,10 +118,11 @@ async function measured(page, [start, ...rest]) {
     sent.push(send("mouseMoved", point));
   }
   await Promise.all(sent);
-  const frames = await page.evaluate(() => {
-    const times = window.frames60;
+  const { frames, drawn } = await page.evaluate(() => {
+    const { times, drawn } = window.frames60;
     window.frames60 = undefined;
-    return (1000 * (times.length - 1)) / (times.at(-1) - times[0]);
+    const seconds = (times.at(-1) - times[0]) / 1000;
+    return { frames: (times.length - 1) / seconds, drawn: drawn / seconds };
   });
   await send("mouseReleased", rest.at(-1), { clickCount: 1 });
   const { traceEvents } = JSON.parse(await page.context().browser().stopTracing());
@@ -123,12 +133,12 @@ async function measured(page, [start, ...rest]) {
   await mouse.detach();
   // Time of the thread itself: what other work on the machine disturbs least.
   const own = tasks.map(({ dur, tdur }) => (tdur ?? dur) / 1000);
-  return { frames, longest: Math.max(...own), work: own.reduce((sum, one) => sum + one, 0) / handled.length };
+  return { frames, drawn, longest: Math.max(...own), work: own.reduce((sum, one) => sum + one, 0) / handled.length };
 }
 
 function print(name, nodes, own, plain) {
   const cell = (what, digits) => `${own[what].toFixed(digits)} (${(own[what] / plain[what]).toFixed(1)})`.padStart(20);
-  console.log(`  ${name.padEnd(48)}${String(nodes).padStart(20)}${cell("frames", 0)}${cell("longest", 1)}${cell("work", 2)}`);
+  console.log(`  ${name.padEnd(48)}${String(nodes).padStart(20)}${cell("frames", 0)}${cell("drawn", 0)}${cell("longest", 1)}${cell("work", 2)}`);
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) await benchFrames(new RegExp(process.argv[2] ?? "."));

@@ -81,15 +81,13 @@ function pointsOf(item: Item): Vec2[] {
   });
 }
 
-/** Whether the straight piece from a to b has a point inside the box (Liang and Barsky's clipping). */
-function crosses(box: Box, a: Vec2, b: Vec2): boolean {
+/** Whether the straight piece from a to b has a point inside the box: no line along the box's sides or along the piece parts them. */
+function crosses({ left, right, bottom, top }: Box, a: Vec2, b: Vec2): boolean {
+  if ((a.x <= left && b.x <= left) || (a.x >= right && b.x >= right)) return false;
+  if ((a.y <= bottom && b.y <= bottom) || (a.y >= top && b.y >= top)) return false;
   const dx = b.x - a.x, dy = b.y - a.y;
-  let low = 0, high = 1;
-  for (const [slope, room] of [[-dx, a.x - box.left], [dx, box.right - a.x], [-dy, a.y - box.bottom], [dy, box.top - a.y]] as const) {
-    if (slope === 0) {
-      if (room <= 0) return false;
-    } else if (slope < 0) low = Math.max(low, room / slope);
-    else high = Math.min(high, room / slope);
-  }
-  return low < high;
+  if (dx === 0 || dy === 0) return true;
+  // How far the corners stand to the left of the piece, at least and at most.
+  const middle = dx * ((bottom + top) / 2 - a.y) - dy * ((left + right) / 2 - a.x);
+  return Math.abs(middle) < (Math.abs(dx) * (top - bottom) + Math.abs(dy) * (right - left)) / 2;
 }

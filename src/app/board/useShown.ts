@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { Development } from "../../core/index";
 import { windowOn } from "../../drawing/board/anchor";
-import { board } from "../../drawing/board/board";
+import { board, redrawn } from "../../drawing/board/board";
 import { drawingWords } from "../../drawing/words";
 import type { Format } from "../quantity/format";
 import type { Size } from "../screen/useSize";
@@ -28,7 +28,10 @@ export function useShown(size: Size, development: Development, format: Format): 
   const held = useInMotion((state) => state.held);
   const fit = useMemo(() => held?.fit ?? board(development, options), [development, options, held]);
   const zoom = camera?.zoom ?? 1;
-  const drawn = useMemo(() => (held ? board(development, { ...options, hold: held.drawn }) : zoom === 1 ? fit : board(development, { ...options, at: { scale: zoom * fit.scale, arrangement: fit.arrangement } })), [development, options, fit, zoom, held]);
+  const drawn = useMemo(() => {
+    if (held) return development === held.development ? held.drawn : redrawn(held.drawn, development, options);
+    return zoom === 1 ? fit : board(development, { ...options, at: { scale: zoom * fit.scale, arrangement: fit.arrangement } });
+  }, [development, options, fit, zoom, held]);
   return useMemo(() => {
     if (held) return { ...held, development, drawn, size, view: viewKept(held.view, held.size, size) };
     const whole = viewOf(fit.bounds, options.width, options.height);

@@ -59,7 +59,7 @@ export const ClauseView = memo(function ClauseView({ clause, inHand, notices, fo
   );
 });
 
-function TokenView({ token, before, after, refused }: { token: Token; before: Token | undefined; after: Token | undefined; refused: Problem | undefined }) {
+const TokenView = memo(function TokenView({ token, before, after, refused }: { token: Token; before: Token | undefined; after: Token | undefined; refused: Problem | undefined }) {
   switch (token.kind) {
     case "text":
       return before && "key" in before ? token.text.slice(headOf(token).length) : token.text;
@@ -70,7 +70,7 @@ function TokenView({ token, before, after, refused }: { token: Token; before: To
     case "choice":
       return <ChoiceField token={token} tail={headOf(after)} />;
   }
-}
+});
 
 /** The sign a text begins with that belongs to the field before it. */
 function headOf(token: Token | undefined): string {

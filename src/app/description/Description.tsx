@@ -1,5 +1,5 @@
 import { useMemo, type KeyboardEvent } from "react";
-import type { Problem } from "../../core/index";
+import type { Cut, Problem } from "../../core/index";
 import { useUnhurried } from "../board/useUnhurried";
 import { describe } from "../describe/describe";
 import { clauseMemory } from "../describe/reusedClauses";
@@ -10,7 +10,7 @@ import { switchHelp, useHelp } from "../help/helped";
 import { afterTouch, later } from "../screen/later";
 import { useTouch } from "../screen/touch";
 import { narrow, useMedia } from "../screen/useMedia";
-import { selectClause, selectJob, selectNotices, selectSpelled } from "../store/select";
+import { selectClause, selectDevelopment, selectSpelled } from "../store/select";
 import { beginNew } from "../start/beginNew";
 import { changing, sayNotFetched } from "../store/changing";
 import { useApp } from "../store/store";
@@ -31,18 +31,18 @@ const reused = clauseMemory();
 
 /** The job as sentences, edited in place. */
 export function Description() {
-  const job = useUnhurried(selectJob, "handle");
+  const { job, notices } = useUnhurried(selectDevelopment, "handle");
   const spelled = useApp(selectSpelled);
   const inHand = useApp(selectClause);
   const help = useHelp();
   const isNarrow = useMedia(narrow);
-  const notices = useNoticesByClause();
+  const noticesOf = useMemo(() => byClause(notices, job.part.cuts), [notices, job]);
   const { trade } = useFormat();
   const clauses = useMemo(() => reused(describe(job, spelled, trade)), [job, spelled, trade]);
   const touched = useTouch((state) => state.touched);
   // Work taken up shows all it says at once.
   const changed = useApp((state) => state.development !== useApp.getInitialState().development);
-  const view = (clause: Clause) => <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={notices.get(clause.id) ?? none} />;
+  const view = (clause: Clause) => <ClauseView key={clause.id} clause={clause} inHand={clause.id === inHand} notices={noticesOf.get(clause.id) ?? none} />;
   const firstAfterCuts = clauses.findIndex((clause) => clause.part === "sheet");
   const verbs = cutWords.map((word) => ({ label: clauseWords.add[word], act: () => add(word) }));
   return (
@@ -91,21 +91,17 @@ function add(word: CutWord): void {
   );
 }
 
-function useNoticesByClause(): ReadonlyMap<string, readonly Problem[]> {
-  const notices = useUnhurried(selectNotices, "handle");
-  const job = useUnhurried(selectJob, "handle");
-  return useMemo(() => {
-    const byClause = new Map<string, Problem[]>();
-    for (const problem of notices) {
-      const id = clauseOf(problem, job.part.cuts);
-      byClause.set(id, [...(byClause.get(id) ?? []), problem]);
-    }
-    return byClause;
-  }, [notices, job]);
+function byClause(notices: readonly Problem[], cuts: readonly Cut[]): ReadonlyMap<string, readonly Problem[]> {
+  const found = new Map<string, Problem[]>();
+  for (const problem of notices) {
+    const id = clauseOf(problem, cuts);
+    found.set(id, [...(found.get(id) ?? []), problem]);
+  }
+  return found;
 }
 
 /** The clause a notice belongs to; what concerns the whole job stands at the pipe. */
-function clauseOf(problem: Problem, cuts: readonly { id: string }[]): string {
+function clauseOf(problem: Problem, cuts: readonly Cut[]): string {
   const index = /^part\.cuts\.(\d+)/.exec(problem.field)?.[1];
   const cut = index === undefined ? undefined : cuts[Number(index)];
   if (cut) return `cut:${cut.id}`;

@@ -38,6 +38,8 @@ export function NumberField({ token, tail = "", refused }: { token: NumberToken;
     else edit((by) => by.finishTyping(token, typed, format));
   };
   const held = useRef<Gesture>({});
+  /** Steps pressed and not yet made. */
+  const steps = useRef(0);
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === "Enter") finish();
@@ -46,10 +48,13 @@ export function NumberField({ token, tail = "", refused }: { token: NumberToken;
       dropDraft(token.key);
     } else if (event.key === "ArrowUp" || event.key === "ArrowDown") {
       event.preventDefault();
-      const steps = (event.key === "ArrowUp" ? 1 : -1) * (event.shiftKey ? 10 : event.altKey ? 0.1 : 1);
+      steps.current += (event.key === "ArrowUp" ? 1 : -1) * (event.shiftKey ? 10 : event.altKey ? 0.1 : 1);
       if (!event.repeat) held.current = {};
       const gesture = held.current;
-      edit((by) => by.stepFrom(token, text, steps, format, gesture));
+      edit((by) => {
+        if (steps.current) by.stepFrom(token, text, steps.current, format, gesture);
+        steps.current = 0;
+      });
     }
   };
 

@@ -11,8 +11,8 @@ import { useFabrication } from "../shop/useFabrication";
 import { changing } from "../store/changing";
 import { selectClause, selectDevelopment, selectSpelled } from "../store/select";
 import { spell, useApp } from "../store/store";
-import { clauseWords } from "../words/clauses";
 import { shopWords } from "../words/shop";
+import { verbWords } from "../words/verbs";
 import { ClauseView } from "./ClauseView";
 import { VerbMenu } from "./VerbMenu";
 
@@ -74,7 +74,7 @@ export function ShopPart() {
           ))}
         </ul>
       )}
-      <VerbMenu className="add-cut" word={clauseWords.addShop} verbs={shopOrder.map((word) => ({ label: shopWords.add[word], act: () => add(word) }))} />
+      <VerbMenu className="add-cut" word={verbWords.addShop} verbs={shopOrder.map((word) => ({ label: shopWords.add[word], act: () => add(word) }))} />
     </>
   );
 }

@@ -1,7 +1,8 @@
 import { useMemo, useState, type CSSProperties } from "react";
 import type { Box } from "../../drawing/box";
 import { dimensionFigures, type DimensionFigure } from "../../drawing/dimension/dimensionFigures";
-import type { Item } from "../../drawing/display";
+import type { Shown } from "../board/camera";
+import { useAtRest } from "../board/useAtRest";
 import { useInMotion } from "../board/inMotion";
 import { windowPoint } from "../board/view";
 import { NumberField } from "../description/NumberField";
@@ -13,23 +14,20 @@ import { goToClause, goToField, keyOf, type FieldTokens } from "./fieldTokens";
 import { rovingKeys } from "./rovingKeys";
 
 interface Props {
-  readonly items: readonly Item[];
-  readonly view: Box;
-  readonly size: Size;
+  readonly shown: Shown;
   readonly tokens: FieldTokens;
 }
 
-const none: readonly DimensionFigure[] = [];
-
-/** The figures of the dimensions: one that states a field of the job is typed where it stands. None while a handle is dragged. */
-export function FigureLayer({ items, view, size, tokens }: Props) {
+/** The figures of the dimensions: one that states a field of the job is typed where it stands. They follow a drag at its end, and are out of reach while it is a handle's. */
+export function FigureLayer({ shown, tokens }: Props) {
   const dragging = useInMotion(({ by }) => by === "handle");
-  const figures = useMemo(() => (dragging ? none : dimensionFigures(items)), [items, dragging]);
+  const { drawn, view, size } = useAtRest(shown);
+  const figures = useMemo(() => dimensionFigures(drawn.items), [drawn]);
   const [typed, setTyped] = useState<string | null>(null);
   const [last, stopHere] = useState(0);
   const stop = Math.min(last, figures.length - 1);
   return (
-    <div className="figures" role="group" aria-label={handleWords.figures} aria-description={handleWords.figuresHelp} onKeyDown={figureKeys}>
+    <div className="figures" role="group" hidden={dragging} aria-label={handleWords.figures} aria-description={handleWords.figuresHelp} onKeyDown={figureKeys}>
       {figures.map((figure, i) => {
         const key = figure.field === null ? null : keyOf(figure.clause, figure.field);
         const found = key === null ? undefined : tokens.get(key)?.token;

@@ -1,5 +1,7 @@
 import { useEffect, useMemo, useState } from "react";
 import { handles } from "../../drawing/handles/handles";
+import { useInMotion } from "../board/inMotion";
+import { useAtRest } from "../board/useAtRest";
 import { useCamera, type Shown } from "../board/camera";
 import { windowPoint } from "../board/view";
 import { useFormat } from "../quantity/useFormat";
@@ -11,6 +13,7 @@ import { fieldTokens } from "./fieldTokens";
 import { FigureLayer } from "./FigureLayer";
 import { handleLabel } from "./handleText";
 import { HandleView } from "./HandleView";
+import { rehearse } from "./rehearsal";
 import { rovingKeys } from "./rovingKeys";
 import { useDragging, type Placed } from "./useDragging";
 
@@ -29,22 +32,27 @@ function Hands({ shown }: { shown: Shown }) {
   const inHand = useApp(selectClause);
   const lately = useLately(inHand);
   const { development, drawn, view, size } = shown;
-  const tokens = useMemo(() => fieldTokens(development.job, spelled), [development, spelled]);
+  useEffect(() => rehearse(shown), [shown]);
+  // A drag changes no field's name.
+  const job = useAtRest(development.job);
+  const tokens = useMemo(() => fieldTokens(job, spelled), [job, spelled]);
   const all = useMemo(
     () => handles(drawn, development).map((handle): Placed => ({ handle, place: windowPoint(view, size, handle.at), label: handleLabel(handle, tokens, development.job) })),
     [drawn, development, view, size, tokens],
   );
+  const moving = useInMotion(({ by }) => by !== null);
   const { dragged, on } = useDragging(all.filter(({ handle: { clause } }) => clause === inHand || clause === lately));
   const [last, stopHere] = useState<string | null>(null);
   const stop = stopOf(all, last, inHand);
   return (
     <>
-      <FigureLayer items={drawn.items} view={view} size={size} tokens={tokens} />
+      <FigureLayer shown={shown} tokens={tokens} />
       <div className="handles" role="group" aria-label={handleWords.group} aria-description={handleWords.help} onKeyDown={handleKeys} {...on}>
         {all.map((placed) => (
           <HandleView
             key={placed.handle.id}
             {...placed}
+            moving={moving}
             room={roomOf(placed, all)}
             format={format}
             stop={placed === stop}

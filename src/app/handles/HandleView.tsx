@@ -18,6 +18,8 @@ interface Props {
   readonly handle: Handle;
   /** Where it stands, CSS pixels from the top left of the paper. */
   readonly place: Vec2;
+  /** Whether a hand drags anything just now. */
+  readonly moving: boolean;
   /** How far off the nearest handle is, CSS pixels: the room a finger has. */
   readonly room: number;
   readonly label: string;
@@ -78,7 +80,14 @@ export const HandleView = memo(function HandleView({ handle, place, room, label,
       {(beside || focused) && <BesideView id={besideId} text={handleValue(handle, format)} beside={beside} />}
     </div>
   );
-});
+}, looksTheSame);
+
+/** While a hand drags another handle, one that stays where it is waits until the hand lets go. */
+function looksTheSame(before: Props, after: Props): boolean {
+  const names = Object.keys(after) as (keyof Props)[];
+  const still = after.moving && !after.beside && before.place.x === after.place.x && before.place.y === after.place.y;
+  return names.every((name) => before[name] === after[name] || name === "moving" || (still && (name === "handle" || name === "place")));
+}
 
 function BesideView({ id, text, beside }: { id: string; text: string; beside: Beside | null }) {
   const job = useApp(selectJob);

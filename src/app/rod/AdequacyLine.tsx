@@ -4,8 +4,8 @@ import type { Format } from "../quantity/format";
 import { smallLength } from "../quantity/smallLength";
 import { set, tolerances, useSettings } from "../store/settings";
 import { changing } from "../store/changing";
-import { clauseWords } from "../words/clauses";
 import { measuredWords } from "../words/measured";
+import { verbWords } from "../words/verbs";
 import { directionOf } from "./rows";
 import { useAdequacy } from "./useAdequacy";
 
@@ -45,7 +45,7 @@ export function AdequacyLine({ piece, format }: Props) {
       {offer && (
         <>
           {measuredWords.adequacy.oneExtra(format.angle(angle), smallLength(offer.deviation, format))}{" "}
-          <button type="button" className="verb" onClick={() => changing((by) => by.change((job) => stationAdded(job, Number(angle.toFixed(2))), clauseWords.verbs.addStation))}>
+          <button type="button" className="verb" onClick={() => changing((by) => by.change((job) => stationAdded(job, Number(angle.toFixed(2))), verbWords.addStation))}>
             {measuredWords.adequacy.add}
           </button>
         </>

@@ -17,7 +17,7 @@ interface Props {
 
 /** Copies the table as it stands, to be pasted into a spreadsheet, or saves it as CSV. */
 export function TableVerbs({ piece, rows }: Props) {
-  const title = useApp(selectJob).title;
+  const title = useApp((state) => selectJob(state).title);
   const comma = useSettings((settings) => settings.comma);
   const places = useSettings((settings) => settings.places);
   const trade = useSettings((settings) => settings.words);

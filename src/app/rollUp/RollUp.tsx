@@ -3,6 +3,7 @@ import type { Piece } from "../../core/index";
 import { pictorial } from "../../drawing/pictorial/pictorial";
 import { pictorialSheet } from "../../drawing/pictorial/pictorialSheet";
 import { isometric, type Sight } from "../../drawing/pictorial/pictorialSight";
+import { useInTurn } from "../board/useInTurn";
 import { useUnhurried } from "../board/useUnhurried";
 import { useSize, type Size } from "../screen/useSize";
 import { selectJob, selectPiece, selectStation } from "../store/select";
@@ -16,7 +17,7 @@ import { useRolling } from "./useRolling";
 
 /** The finished piece in a pictorial view, turned at will, and how the flat pattern becomes it; a moment behind the drawing. `px`: CSS pixels a sheet mm. */
 export function RollUp({ px }: { px: number }) {
-  const piece = useDeferredValue(useUnhurried(selectPiece));
+  const piece = useUnhurried(selectPiece);
   return piece ? <RollUpOf piece={piece} px={px} /> : null;
 }
 
@@ -48,7 +49,8 @@ interface PictureProps {
   readonly turn: (sight: Sight) => void;
 }
 
-function Picture({ sheet, size, px, fraction, sight, turn }: PictureProps) {
+function Picture({ sheet: latest, size, px, fraction, sight, turn }: PictureProps) {
+  const sheet = useInTurn(latest);
   const station = useDeferredValue(useApp(selectStation));
   const width = size.width / px, height = size.height / px;
   const drawn = useMemo(() => pictorial(sheet, { fraction, sight, width, height, station }), [sheet, fraction, sight, width, height, station]);

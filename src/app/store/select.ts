@@ -4,7 +4,6 @@ export const selectDevelopment = (state: AppState) => state.development;
 export const selectJob = (state: AppState) => state.development.job;
 export const selectUnits = (state: AppState) => state.development.job.units;
 export const selectPiece = (state: AppState) => state.development.pieces[0];
-export const selectNotices = (state: AppState) => state.development.notices;
 export const selectSpelled = (state: AppState) => state.spelled;
 export const selectMessage = (state: AppState) => state.message;
 export const selectClause = (state: AppState) => state.clause;

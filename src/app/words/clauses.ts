@@ -82,19 +82,6 @@ export const clauseWords = {
     rectangle: "Rectangular opening",
     slot: "Slot",
   },
-  addShop: "Add a seam, an edge, a plate",
-  verbs: {
-    up: "Move up",
-    down: "Move down",
-    copy: "Copy",
-    off: "Switch off",
-    on: "Switch on",
-    remove: "Remove",
-    addLeg: "Add a leg",
-    removeLeg: "Remove the last leg",
-    addStation: "Add a station",
-    removeStation: "Remove its last station",
-  },
   off: "switched off",
 } as const;
 

@@ -25,9 +25,6 @@ export const words = {
   beginOwn: "begin a pipe of your own",
   explain: "Explain",
   explainTitle: "Say what each field means (F1)",
-  more: "more",
-  stationVerbs: "Stations, more: add or remove one of your own",
-  clauseVerbs: (name: string) => `${name}, more: move, copy, switch off, remove`,
 
   board: "Board",
   boardTitle: (title: string, { threeViews, pattern }: TradeWords) => `${title}: ${threeViews} and ${pattern}`,

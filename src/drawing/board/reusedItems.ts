@@ -13,6 +13,7 @@ function isSame(a: unknown, b: unknown): boolean {
   if (a === b) return true;
   if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
   if (Array.isArray(a)) return Array.isArray(b) && a.length === b.length && a.every((one, i) => isSame(one, b[i]));
-  const names = Object.keys(a);
-  return names.length === Object.keys(b).length && names.every((name) => isSame(a[name as keyof typeof a], b[name as keyof typeof b]));
+  for (const name in b) if (!(name in a)) return false;
+  for (const name in a) if (!isSame(a[name as keyof typeof a], b[name as keyof typeof b])) return false;
+  return true;
 }

@@ -5,7 +5,7 @@ import { type Development, type Edge, type Job, type Piece, sameOwner } from "..
 import type { Ref } from "../display";
 import type { Figures } from "../figures";
 import { heightField } from "./figureField";
-import { heightExtreme } from "../view/heightExtreme";
+import { heightExtremes } from "../view/heightExtremes";
 import { openingMeasures } from "./openingMeasures";
 import { refOf } from "../view/viewGeometry";
 import type { ViewDimension, ViewMeasures } from "./viewMeasures";
@@ -41,7 +41,7 @@ function endHeights(job: Job, piece: Piece, view: Broadside, figures: Figures): 
   for (const edges of edgesByOwner(piece)) {
     const owner = edges[0]?.owner;
     if (!owner || owner.kind === "seam" || (owner.kind === "cut" && openings.has(owner.id))) continue;
-    const ends = edges.map((edge) => ({ low: heightExtreme(piece, edge, -1), high: heightExtreme(piece, edge, 1) }));
+    const ends = edges.map((edge) => heightExtremes(piece, edge));
     const least = Math.min(...ends.map(({ low }) => low.z)), greatest = Math.max(...ends.map(({ high }) => high.z));
     const isShown = ({ low, high }: (typeof ends)[number], z: number) => high.z - low.z < 1e-6 || z < least + 1e-6 || z > greatest - 1e-6;
     for (const { theta, z } of ends.flatMap((one) => [one.low, one.high].filter((end) => isShown(one, end.z)))) {

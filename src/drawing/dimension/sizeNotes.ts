@@ -20,6 +20,7 @@ export function sizeNote(note: ViewNote, lines: readonly ViewLine[], place: Plac
   for (const { tip, out } of arrowPlaces(note, lines, place)) {
     for (const length of LENGTHS) {
       const reach = length * metrics.arrow;
+      if (reach >= best.cost) break;
       const items = noteAt(note, tip, { x: tip.x + reach * out.x, y: tip.y + reach * out.y }, metrics);
       const cost = growth(room, boundsOf(items)) + reach;
       const written = items.filter(({ kind }) => kind === "text");

@@ -2,7 +2,7 @@
 // then halved down to rounding.
 
 import { type Edge, type Piece, edgePoint } from "../../core/index";
-import { type Appearance, type Sight, appearanceOf } from "./visibility";
+import { type Appearance, type Sight, appearanceOf, isNear } from "./visibility";
 import type { Broadside } from "./views";
 
 /** A stretch of an edge, by the edge's own parameter in [0, 1], that appears in one way. */
@@ -21,22 +21,26 @@ const CLOSE = 1e-4;
 /** A change can lie between samples only if the margin there is at most this many times what it fell by on the way. */
 const REACH = 3;
 
-/** Directions nearer than this, radians, are one. */
+/** Directions nearer than this, radians, are one; so are parameters. */
 const SAME = 1e-9;
 
 const TURN = 2 * Math.PI;
 
-/**
- * The edge from 0 to 1 without gaps, in runs of one sight each. `critical`: directions (radians) at which edges of the piece
- * begin or end. `noise` in mm.
- */
-export function edgeRuns(piece: Piece, view: Broadside, edge: Edge, critical: readonly number[], noise: number): Run[] {
+/** Directions (radians, within a turn) at which the structure of either wall may change: those of the contour, and those where edges of the piece begin or end, seen or mirrored; each once. */
+export function criticalTurns(piece: Piece, view: Broadside): number[] {
+  const ends = piece.trimmed.edges.flatMap(({ from, to }) => [from, to]);
+  const turns = [view.facing + Math.PI / 2, view.facing - Math.PI / 2, ...ends, ...ends.map((theta) => 2 * view.facing + Math.PI - theta)];
+  return apart(turns.map((theta) => theta - TURN * Math.floor(theta / TURN)));
+}
+
+/** The edge from 0 to 1 without gaps, in runs of one sight each. `turns` are the piece's in this view, `noise` in mm. */
+export function edgeRuns(piece: Piece, view: Broadside, edge: Edge, turns: readonly number[], noise: number): Run[] {
   const look = (u: number): Sample => {
     const { theta, z } = edgePoint(piece, edge, u);
     return { u, ...appearanceOf(piece, view, theta, z, noise) };
   };
-  const marks = edge.face === null ? heightMarks(piece, view, edge) : turnMarks(piece, view, edge, critical);
-  const samples = withNearMisses([...places(marks, edge)].map(look), look);
+  const marks = edge.face === null ? heightMarks(piece, view, edge) : turnMarks(piece, edge, turns);
+  const samples = withNearMisses(places(piece, view, edge, marks).map(look), look);
   const runs: Run[] = [];
   let start = 0;
   samples.forEach((next, i) => {
@@ -79,15 +83,15 @@ function nearestChange(low: number, high: number, sight: Sight, look: (u: number
   return look((low + high) / 2);
 }
 
-/** Parameters near which an edge across the elements passes the contour or a direction, seen or mirrored, where edges begin or end. */
-function turnMarks(piece: Piece, view: Broadside, edge: Edge, critical: readonly number[]): number[] {
-  const mirrored = critical.map((theta) => 2 * view.facing + Math.PI - theta);
-  const places = [view.facing + Math.PI / 2, view.facing - Math.PI / 2, ...critical, ...mirrored];
+/** Parameters near which an edge across the elements passes one of the turns. */
+function turnMarks(piece: Piece, edge: Edge, turns: readonly number[]): number[] {
   const low = Math.min(edge.from, edge.to), high = Math.max(edge.from, edge.to);
-  const passed = places
-    .map((theta) => theta + TURN * Math.ceil((low - theta) / TURN))
-    .filter((theta) => theta > low && theta < high);
-  return withEnds(passed.map((theta) => parameterAt(piece, edge, theta)));
+  const marks: number[] = [];
+  for (const turn of turns) {
+    const theta = turn + TURN * Math.ceil((low - turn) / TURN);
+    if (theta > low + SAME && theta < high - SAME) marks.push(parameterAt(piece, edge, theta));
+  }
+  return withEnds(marks);
 }
 
 /** The parameter at which the edge passes a direction between its ends: near enough to sample on either side. Most edges turn evenly, or as the angle about a circle does; others are halved down to it. */
@@ -116,21 +120,29 @@ function heightMarks(piece: Piece, view: Broadside, edge: Edge): number[] {
 }
 
 function withEnds(marks: readonly number[]): number[] {
-  const sorted = [0, ...marks, 1].sort((a, b) => a - b);
-  return sorted.filter((u, i) => i === 0 || u - (sorted[i - 1] ?? 0) > 1e-9);
+  return apart([0, ...marks, 1]);
 }
 
-/** Sample places: close to both ends of each stretch between marks, and in equal parts, none longer than `STEP`, within. */
-function* places(marks: readonly number[], edge: Edge): Generator<number> {
+/** In growing order, without those that are one with the one before. */
+function apart(values: readonly number[]): number[] {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted.filter((value, i) => i === 0 || value - (sorted[i - 1] ?? 0) > SAME);
+}
+
+/**
+ * Sample places of each stretch between marks: close to both its ends, and in equal parts, none longer than `STEP`, within; not
+ * on the near wall, where all is seen.
+ */
+function places(piece: Piece, view: Broadside, edge: Edge, marks: readonly number[]): number[] {
   const turn = edge.face === null ? 4 * STEP : Math.abs(edge.to - edge.from);
-  for (let i = 1; i < marks.length; i++) {
-    const from = marks[i - 1] ?? 0;
-    const length = (marks[i] ?? 1) - from;
-    const parts = Math.max(1, Math.ceil((length * turn) / STEP));
-    yield from + length * CLOSE;
-    for (let part = 0; part < parts; part++) yield from + (length * (part + 0.5)) / parts;
-    yield from + length * (1 - CLOSE);
-  }
+  return marks.slice(1).flatMap((to, i) => {
+    const from = marks[i] ?? 0;
+    const length = to - from;
+    const near = isNear(view, edgePoint(piece, edge, from + length / 2).theta);
+    const parts = near ? 0 : Math.max(1, Math.ceil((length * turn) / STEP));
+    const within = Array.from({ length: parts }, (_, part) => from + (length * (part + 0.5)) / parts);
+    return [from + length * CLOSE, ...within, to - length * CLOSE];
+  });
 }
 
 /** The place between two samples where the sight at the first of them ends, to rounding. */

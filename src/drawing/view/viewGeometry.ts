@@ -6,7 +6,7 @@ import { type Edge, type Owner, type Piece, type Segment, edgePoint, keptAt } fr
 import { chainsOf } from "./chain";
 import { contourStretches, unionOf } from "./contour";
 import type { Ref } from "../display";
-import { edgeRuns } from "./edgeRuns";
+import { edgeRuns, criticalTurns } from "./edgeRuns";
 import type { PenName } from "../pens";
 import { standingArcs } from "./standingArcs";
 import { traceCurve } from "./trace";
@@ -37,11 +37,11 @@ function broadsideLines(piece: Piece, view: Broadside): ViewLine[] {
   const { edges } = piece.trimmed;
   const { cutRadius: radius, length } = piece.form;
   const noise = COINCIDE * Math.max(length, 2 * radius);
-  const critical = edges.flatMap(({ from, to }) => [from, to]);
+  const turns = criticalTurns(piece, view);
   const groups = new Map<string, { pen: PenName; owner: Owner; pieces: Segment[][] }>();
   for (const edge of edges) {
     if (edge.owner.kind === "seam" || runsOnContour(view, edge)) continue;
-    for (const { from, to, sight } of edgeRuns(piece, view, edge, critical, noise)) {
+    for (const { from, to, sight } of edgeRuns(piece, view, edge, turns, noise)) {
       if (sight === "covered") continue;
       const pen: PenName = sight === "visible" ? "visible edge" : "hidden edge";
       const key = `${pen}/${ownerKey(edge.owner)}`;

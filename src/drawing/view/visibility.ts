@@ -10,6 +10,11 @@ export type Sight = "visible" | "hidden" | "covered";
 /** Elements whose cosine towards the viewer is no less than this are on the near side or the contour. */
 const CONTOUR = -1e-9;
 
+/** Whether an element stands on the wall towards the viewer or on the contour. */
+export function isNear(view: Broadside, theta: number): boolean {
+  return Math.cos(theta - view.facing) >= CONTOUR;
+}
+
 export interface Appearance {
   readonly sight: Sight;
   /** Distance in mm, along the element, from the nearest end of the near wall's kept stretches: nothing changes nearer than this. */
@@ -20,7 +25,7 @@ export interface Appearance {
  * How the point at (theta, z) of the wall appears in a broadside view. `noise` in mm: lines closer than this coincide.
  */
 export function appearanceOf(piece: Piece, view: Broadside, theta: number, z: number, noise: number): Appearance {
-  if (Math.cos(theta - view.facing) >= CONTOUR) return { sight: "visible", margin: Infinity };
+  if (isNear(view, theta)) return { sight: "visible", margin: Infinity };
   const { before, after } = keptAt(piece, 2 * view.facing + Math.PI - theta);
   let margin = Infinity;
   let standing = 0;

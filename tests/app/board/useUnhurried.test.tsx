@@ -1,12 +1,15 @@
 // @vitest-environment jsdom
-import { act, renderHook } from "@testing-library/react";
+import { act, cleanup, renderHook } from "@testing-library/react";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { useInMotion } from "../../../src/app/board/inMotion";
+import { useInTurn } from "../../../src/app/board/useInTurn";
+import { useRested } from "../../../src/app/board/useRested";
 import { useUnhurried } from "../../../src/app/board/useUnhurried";
 import { useApp, type AppState } from "../../../src/app/store/store";
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => {
+  cleanup();
   act(() => useInMotion.setState({ by: null }));
   vi.useRealTimers();
 });
@@ -22,7 +25,7 @@ test("useUnhurried is what the app holds while nothing is dragged", () => {
   expect(result.current).toBe(2);
 });
 
-test("useUnhurried follows a drag every 0.15 s, and at once when it ends", () => {
+test("useUnhurried follows a drag in its turn, and at once when it ends", () => {
   point(2);
   const { result } = renderHook(() => useUnhurried(pointed));
   take();
@@ -44,4 +47,42 @@ test("useUnhurried waits only for the hand it is told of", () => {
   take();
   point(3);
   expect(result.current).toBe(3);
+});
+
+test("those that wait take turns, one at every second frame", () => {
+  point(2);
+  const { result } = renderHook(() => [useUnhurried(pointed), useUnhurried(pointed)]);
+  take();
+  point(3);
+  const seen = [0, 1, 2, 3, 4].map(() => {
+    act(() => void vi.advanceTimersToNextFrame());
+    return result.current.join();
+  });
+  expect(seen.at(-1)).toBe("3,3");
+  expect(seen.filter((one) => one === "3,2")).toHaveLength(2);
+});
+
+test("useRested stays as it was while a hand drags", () => {
+  point(2);
+  const { result } = renderHook(() => useRested(pointed));
+  take();
+  point(3);
+  act(() => void vi.advanceTimersByTime(500));
+  expect(result.current).toBe(2);
+  drop();
+  expect(result.current).toBe(3);
+});
+
+test("useInTurn gives a value on a turn later while a hand drags, and at once at any other time", () => {
+  const { result, rerender } = renderHook(({ value }) => useInTurn(value), { initialProps: { value: 1 } });
+  rerender({ value: 2 });
+  expect(result.current).toBe(2);
+  take();
+  rerender({ value: 3 });
+  expect(result.current).toBe(2);
+  act(() => void vi.advanceTimersByTime(100));
+  expect(result.current).toBe(3);
+  rerender({ value: 4 });
+  drop();
+  expect(result.current).toBe(4);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Development, type Profile, develop } from "../../../src/core/index";
-import { type Board, board } from "../../../src/drawing/board/board";
+import { type Board, board, redrawn } from "../../../src/drawing/board/board";
 import { dragged } from "../../../src/drawing/handles/dragged";
 import type { Values } from "../../../src/drawing/handles/grip";
 import { type Handle, handles } from "../../../src/drawing/handles/handles";
@@ -28,7 +28,7 @@ const bare = {
 };
 
 function sceneOf(development: Development, hold: Board = bare[development.job.part.attitude]): Scene {
-  const drawn = board(development, { ...window, hold });
+  const drawn = redrawn(hold, development, {});
   const all = handles(drawn, development);
   const handle = (id: string) => {
     const found = all.find((one) => one.id === id);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Edge, type Piece, edgePoint } from "../../../src/core/index";
-import { edgeRuns } from "../../../src/drawing/view/edgeRuns";
+import { criticalTurns, edgeRuns } from "../../../src/drawing/view/edgeRuns";
 import type { Sight } from "../../../src/drawing/view/visibility";
 import type { Broadside } from "../../../src/drawing/view/views";
 import { developedPipe } from "../../support/developed";
@@ -12,8 +12,7 @@ const NOISE = 1e-4;
 const FRONT: Broadside = { kind: "broadside", facing: 0 };
 const LEFT: Broadside = { kind: "broadside", facing: (3 * Math.PI) / 2 };
 
-const critical = (piece: Piece) => piece.trimmed.edges.flatMap(({ from, to }) => [from, to]);
-const runsOf = (piece: Piece, view: Broadside, edge: Edge) => edgeRuns(piece, view, edge, critical(piece), NOISE);
+const runsOf = (piece: Piece, view: Broadside, edge: Edge) => edgeRuns(piece, view, edge, criticalTurns(piece, view), NOISE);
 const sightsOf = (piece: Piece, view: Broadside) => piece.trimmed.edges.flatMap((edge) => runsOf(piece, view, edge).map(({ sight }) => sight));
 
 /** How much of the turn (radians) the cut edges appear in each way. */

@@ -36,12 +36,11 @@ export function BoardFoot({ board, paper }: Props) {
   // A lesson fills the screen with its words.
   const teaching = usePurpose((state) => state.purpose === "teach");
   const [full, toggleFull] = useFullScreen(board);
-  const piece = useUnhurried(selectPiece);
   const format = useFormat();
   return (
     <>
       {smooth && !hasCorner && <SmoothDetails px={px} />}
-      {full && piece && <Readout piece={piece} format={format} />}
+      {full && <FullReadout />}
       <div className="board-verbs">
         <div role="group" aria-label={boardWords.moving} title={boardWords.keys}>
           <Verb word={boardWords.fit} act={fit} disabled={whole} />
@@ -60,6 +59,13 @@ export function BoardFoot({ board, paper }: Props) {
       </div>
     </>
   );
+}
+
+/** The rod's figures, where the rod is out of sight. */
+function FullReadout() {
+  const piece = useUnhurried(selectPiece);
+  const format = useFormat();
+  return piece && <Readout piece={piece} format={format} />;
 }
 
 function useFollowing(board: Props["board"], paper: Props["paper"]): void {

@@ -42,12 +42,13 @@ function measures(finish: EdgeFinish, end: End): Token[] {
   }
 }
 
-function slitTokens({ slits, width }: Of<"flange">, end: End): Token[] {
+function slitTokens({ slits }: Of<"flange">, end: End): Token[] {
   const { fields } = shopWords;
-  const put = (f: FabricationChoices, pitch: number) => inEdge(f, end, (old) => (old.kind === "flange" ? { ...old, slits: pitch } : old));
-  const choice = shopChoice(`edges.${end}.slit`, fields.slit, slits > 0 ? "yes" : "no", optionsOf(shopWords.slits), (f, value) => put(f, value === "yes" ? slits || Math.max(width, LIMITS.slits.min) : 0));
+  const put = (f: FabricationChoices, pitch: (old: Of<"flange">) => number) => inEdge(f, end, (old) => (old.kind === "flange" ? { ...old, slits: pitch(old) } : old));
+  const usual = (old: Of<"flange">) => old.slits || Math.max(old.width, LIMITS.slits.min);
+  const choice = shopChoice(`edges.${end}.slit`, fields.slit, slits > 0 ? "yes" : "no", optionsOf(shopWords.slits), (f, value) => put(f, value === "yes" ? usual : () => 0));
   // That there are none is said by the choice: a pitch of 0 is typed too small like any other.
-  const pitch = shopNumber(`edges.${end}.slits`, "length", fields.slits, slits, (f, value) => put(f, value || Number.MIN_VALUE));
+  const pitch = shopNumber(`edges.${end}.slits`, "length", fields.slits, slits, (f, value) => put(f, () => value || Number.MIN_VALUE));
   return slits > 0 ? [choice, text(" "), pitch] : [choice];
 }
 

@@ -20,7 +20,7 @@ export function gaugeTokens({ part, fabrication }: Job): Token[] {
       label: fields.gauge,
       value: gauge ?? "",
       options: gauge === null ? [{ value: "", label: noGauge }, ...gauges] : gauges,
-      put: (job, value) => withThickness(job, gaugeThickness(table, value) ?? job.part.thickness),
+      put: (job, value) => withThickness(job, gaugeThickness(job.fabrication.gauge ?? usualTable, value) ?? job.part.thickness),
     },
     text(" of the table "),
     {
