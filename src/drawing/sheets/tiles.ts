@@ -25,13 +25,13 @@ const TRIES = 32;
 /** Further places tried among those that take no window more. */
 const FINE = 24;
 
-/** A trim line keeps off a straight line along it by this much, mm. */
-const BESIDE = 1.5;
+/** A trim line keeps off a straight line along it by this much, mm; if it can, by so much that the neighbour's name stands between them. */
+const BESIDE = 1.5, NAMED = 5.5;
 
 /**
  * Windows of the given size (mm) over `bounds`, `overlap` shared with each neighbour; those that would be blank are left out. The
- * first is put where the fewest are left, of equal ones where trim lines run through the least lettering and along the fewest lines, then where the pattern lies most
- * evenly. An overlap of half a window or more is refused.
+ * first is put where the fewest are left, of equal ones where trim lines run through the least lettering and along the fewest lines, then where they leave most names room beside
+ * lines, then where the pattern lies most evenly. An overlap of half a window or more is refused.
  * @throws RangeError for a window that is no larger than twice the overlap.
  */
 export function tilesOver(tiled: Tiled, width: number, height: number, overlap: number): Tile[] {
@@ -40,28 +40,40 @@ export function tilesOver(tiled: Tiled, width: number, height: number, overlap: 
   const across = tiled.bounds.right - tiled.bounds.left, up = tiled.bounds.top - tiled.bounds.bottom;
   const grid = { bounds: tiled.bounds, width, height, overlap, coverage };
   const even = { left: evenOffset(across, width, overlap), top: evenOffset(up, height, overlap) };
-  const spans = spansOf(tiled.art);
-  const lefts = offsets(across, width, overlap).map((at) => ({ at, cut: cutLettering(spans.x, { first: tiled.bounds.left - at, step: width - overlap, overlap }) }));
-  const tops = offsets(up, height, overlap).map((at) => ({ at, cut: cutLettering(spans.y, { first: -tiled.bounds.top - at, step: height - overlap, overlap }) }));
+  const { x, y } = spansOf(tiled.art);
+  const placed = (at: number, from: number, window: number, { cut, near }: Spans) => {
+    const trims = { first: from - at, step: window - overlap, overlap };
+    return { at, cut: cutLettering(cut, trims), near: cutLettering(near, trims) };
+  };
+  const lefts = offsets(across, width, overlap).map((at) => placed(at, tiled.bounds.left, width, x));
+  const tops = offsets(up, height, overlap).map((at) => placed(at, -tiled.bounds.top, height, y));
   let best: Laid | null = null;
   for (const left of lefts) {
     for (const top of tops) {
       const uneven = Math.abs(left.at - even.left) + Math.abs(top.at - even.top);
-      const laid = { tiles: windowsFrom(grid, left.at, top.at), cut: left.cut + top.cut, uneven };
+      const laid = { tiles: windowsFrom(grid, left.at, top.at), cut: left.cut + top.cut, near: left.near + top.near, uneven };
       if (!best || isBetter(laid, best)) best = laid;
     }
   }
   return named(best?.tiles ?? []);
 }
 
-/** Where an upright (x) and a level trim line (y, downwards) would run through lettering, or along a straight line: stretches in mm. */
-function spansOf(art: readonly Item[]): Record<"x" | "y", (readonly [number, number])[]> {
+/** Stretches in mm where a trim line would run through lettering or along a straight line, and where so near one that a name would stand on it. */
+interface Spans {
+  readonly cut: readonly (readonly [number, number])[];
+  readonly near: readonly (readonly [number, number])[];
+}
+
+/** For an upright (x) and a level trim line (y, downwards). */
+function spansOf(art: readonly Item[]): Record<"x" | "y", Spans> {
   const boxes = (kind: Item["kind"]) => art.filter((item) => item.kind === kind).map(boundsOfItem);
   const letters = boxes("text"), lines = boxes("path");
   const uprights = lines.filter(({ left, right }) => right - left <= BESIDE), levels = lines.filter(({ bottom, top }) => top - bottom <= BESIDE);
+  const x = ({ left, right }: Box) => [left, right] as const, y = ({ bottom, top }: Box) => [-top, -bottom] as const;
+  const grown = (by: number) => (box: Box) => growBox(box, by);
   return {
-    x: [...letters, ...uprights.map((box) => growBox(box, BESIDE))].map(({ left, right }) => [left, right] as const),
-    y: [...letters, ...levels.map((box) => growBox(box, BESIDE))].map(({ bottom, top }) => [-top, -bottom] as const),
+    x: { cut: [...letters, ...uprights.map(grown(BESIDE))].map(x), near: uprights.map(grown(NAMED)).map(x) },
+    y: { cut: [...letters, ...levels.map(grown(BESIDE))].map(y), near: levels.map(grown(NAMED)).map(y) },
   };
 }
 
@@ -80,12 +92,15 @@ interface Laid {
   readonly tiles: readonly Window[];
   /** Letterings a trim line runs through. */
   readonly cut: number;
+  /** Lines a trim line runs so near along that a name would stand on one. */
+  readonly near: number;
   readonly uneven: number;
 }
 
 function isBetter(a: Laid, b: Laid): boolean {
   if (a.tiles.length !== b.tiles.length) return a.tiles.length < b.tiles.length;
-  return a.cut !== b.cut ? a.cut < b.cut : a.uneven < b.uneven - 1e-9;
+  if (a.cut !== b.cut) return a.cut < b.cut;
+  return a.near !== b.near ? a.near < b.near : a.uneven < b.uneven - 1e-9;
 }
 
 interface Grid {

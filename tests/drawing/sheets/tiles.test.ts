@@ -72,6 +72,16 @@ describe("tilesOver", () => {
     }
   });
 
+  it("leaves room for a neighbour's name between a trim line and straight lines where that costs no tile", () => {
+    const { art, bounds, outlines } = cut(box(180, 90));
+    for (const x of [88, 92]) {
+      const line = stroke("centre line", { x, y: 0 }, { x, y: 90 });
+      const tiles = tilesOver({ art: [...art, line], bounds, outlines }, 100, 100, 10);
+      expect(tiles).toHaveLength(2);
+      expect(Math.abs(x - ((tiles[1]?.window.left ?? NaN) + 5))).toBeGreaterThan(5.1);
+    }
+  });
+
   it("refuses an overlap of half a window", () => {
     expect(() => tilesOver(cut(box(90, 90)), 100, 100, 50)).toThrow(RangeError);
   });
