@@ -24,9 +24,11 @@ interface Props {
 export const BoardCorner = memo(function BoardCorner({ board, view, size, px, away }: Props) {
   const place = useMemo(() => placeOnBoard(board, view, size), [board, view, size]);
   const smooth = useSmooth((state) => state.shown);
-  const onBoard = place !== null;
-  useEffect(() => useRollUpPlace.setState({ onBoard }), [onBoard]);
-  if (!place || (away && !smooth)) return null;
+  const fits = place !== null;
+  const onBoard = useRollUpPlace((state) => state.onBoard);
+  // How far the curve strays, once said at the foot of the board, stays there: what it takes of the board's height decides whether it fits.
+  useEffect(() => useRollUpPlace.setState((was) => ({ onBoard: fits && (was.onBoard || !smooth) })), [fits, smooth]);
+  if (!place || !onBoard || (away && !smooth)) return null;
   return (
     <div className="board-corner" data-over={away || undefined} style={place}>
       {smooth ? <SmoothDetails px={px} /> : <RollUp px={px} />}
