@@ -36,7 +36,10 @@ function createGlimpse(of: By | undefined, again: typeof inTurn) {
     };
     follow(useInMotion.getState());
     const endings = [useInMotion.subscribe(follow), useApp.subscribe(() => seen ?? tell())];
-    return () => [leave, ...endings].forEach((end) => end());
+    return () => {
+      [leave, ...endings].forEach((end) => end());
+      seen = null;
+    };
   };
   return { subscribe, state: () => seen ?? useApp.getState() };
 }

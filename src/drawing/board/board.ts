@@ -19,6 +19,7 @@ import { viewGeometry } from "../view/viewGeometry";
 import { type ViewName, type Views, viewsOf } from "../view/views";
 import { type DrawingWords, ENGLISH } from "../words";
 
+/** What is written on a board and added to it, wherever it stands. */
 interface Contents {
   readonly words?: DrawingWords;
   readonly figures?: Figures;

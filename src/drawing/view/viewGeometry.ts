@@ -6,7 +6,7 @@ import { type Edge, type Owner, type Piece, type Segment, edgePoint, keptAt } fr
 import { chainsOf } from "./chain";
 import { contourStretches, unionOf } from "./contour";
 import type { Ref } from "../display";
-import { edgeRuns, criticalTurns } from "./edgeRuns";
+import { criticalTurns, edgeRuns } from "./edgeRuns";
 import type { PenName } from "../pens";
 import { standingArcs } from "./standingArcs";
 import { traceCurve } from "./trace";
