@@ -7,14 +7,15 @@ const patience = 2000;
 
 /**
  * Takes a slot for this page: the function that gives it back, or null when another page holds it.
- * Undefined when the browser cannot tell.
+ * Undefined when the browser cannot tell. A lock that is granted in the very moment in which this page opens another
+ * is dropped by some browsers, with an error that is no time-out: it is asked for `again`.
  */
-export async function holdSlot(key: string): Promise<(() => void) | null | undefined> {
+export async function holdSlot(key: string, again = true): Promise<(() => void) | null | undefined> {
   const { locks } = navigator as { locks?: LockManager };
   if (!locks) return undefined;
   return new Promise((resolve) => {
     const held = locks.request(key, { signal: AbortSignal.timeout(patience) }, () => new Promise<void>((release) => resolve(release)));
-    held.catch(() => resolve(null));
+    held.catch(({ name }: DOMException) => resolve(name === "TimeoutError" ? null : again ? holdSlot(key, false) : undefined));
   });
 }
 
