@@ -8,7 +8,6 @@ const trueLength = ".station-layer .role-true-length.letters";
 
 test.beforeEach(async ({ page }) => {
   await page.goto("/");
-  await page.evaluate(() => document.fonts.ready.then(() => undefined));
 });
 
 test("pointing at a station line of the pattern shows its element in the views and its true length", async ({ page }) => {

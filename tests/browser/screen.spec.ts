@@ -107,7 +107,6 @@ for (const { name, width, height, colorScheme } of looks) {
     await page.setViewportSize({ width, height });
     await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
     await page.goto("/");
-    await page.evaluate(() => document.fonts.ready.then(() => undefined));
     await page.locator(".rod-scale").focus();
     for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowRight");
     await page.evaluate(() => (document.activeElement as HTMLElement).blur());
