@@ -18,7 +18,7 @@ import { useSmooth } from "./smooth/shown";
 import { sheetPoint } from "./view";
 import { useShown } from "./useShown";
 import { RunView } from "./RunView";
-import { reusedRuns } from "./reusedRuns";
+import { runsReuser } from "./runsReuser";
 
 // Fetched when first needed, at the earliest when the page is first touched.
 const BoardFoot = later(async () => (await import("./moving/BoardFoot")).BoardFoot);
@@ -30,6 +30,8 @@ const SymbolView = later(async () => (await import("./SymbolView")).SymbolView);
 const CheckLayer = later(async () => (await import("../check/CheckLayer")).CheckLayer);
 const TeachDrawing = later(async () => (await import("../teach/TeachDrawing")).TeachDrawing);
 const StationLayer = later(async () => (await import("./StationLayer")).StationLayer);
+
+const reusedRuns = runsReuser();
 
 /** The page: views and pattern in projection, at the scale that fits the window. */
 export function BoardView() {

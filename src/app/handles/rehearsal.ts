@@ -1,39 +1,50 @@
 import type { Job } from "../../core/index";
-import { redrawn } from "../../drawing/board/board";
 import type { Shown } from "../board/camera";
 import { useInMotion } from "../board/inMotion";
-import { make } from "../store/attempt";
+import { unseenBoard, type UnseenBoard } from "./unseenBoard";
 
 /** How often a kind of job is rehearsed. */
 const times = 40;
+
+/** Milliseconds of rest there must be for another one. */
+const spare = 15;
 
 /** How often each kind still is. */
 const left = new Map<string, number>();
 
 /**
- * Goes through what a drag asks for at each move, unseen, while nobody waits: browsers make fast code of what has run a few times,
+ * Drags the handles of the board a little where nobody sees it, while nobody waits: browsers make fast code of what has run a few times,
  * and so the first drag does not begin with a jerk. Once for each kind of job; returns how to leave off.
  */
-export function rehearse({ development: { job }, options, drawn }: Shown): () => void {
-  const kind = kindOf(job);
+export function rehearse(shown: Shown): () => void {
+  const kind = kindOf(shown.development.job);
+  const turns = () => left.get(kind) ?? times;
   let request = 0;
+  let unseen: UnseenBoard | null = null;
   const next = () => {
-    if ((left.get(kind) ?? times) > 0 && useInMotion.getState().by === null) request = whenIdle(once);
+    if (turns() > 0 && useInMotion.getState().by === null) request = whenIdle(some);
+    else unseen?.clear();
   };
-  const once = () => {
-    left.set(kind, (left.get(kind) ?? times) - 1);
-    const made = make(job);
-    if (made.ok) redrawn(drawn, made.development, options);
+  const some = (rest?: IdleDeadline) => {
+    unseen ??= unseenBoard(shown);
+    do {
+      left.set(kind, turns() - 1);
+      unseen.drag(turns());
+    } while (turns() > 0 && rest && rest.timeRemaining() > spare);
     next();
   };
   next();
-  return () => (knowsIdle ? cancelIdleCallback(request) : clearTimeout(request));
+  return () => {
+    if (knowsIdle) cancelIdleCallback(request);
+    else clearTimeout(request);
+    unseen?.clear();
+  };
 }
 
 /** Not every browser says when it is idle. */
 const knowsIdle = typeof requestIdleCallback === "function";
 
-function whenIdle(run: () => void): number {
+function whenIdle(run: (rest?: IdleDeadline) => void): number {
   return knowsIdle ? requestIdleCallback(run) : window.setTimeout(run, 50);
 }
 

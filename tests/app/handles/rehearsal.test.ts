@@ -1,12 +1,9 @@
 // @vitest-environment jsdom
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { useInMotion } from "../../../src/app/board/inMotion";
-import type { Shown } from "../../../src/app/board/camera";
 import { rehearse } from "../../../src/app/handles/rehearsal";
-import type { Job } from "../../../src/core/index";
-import { board } from "../../../src/drawing/board/board";
-import { developed } from "../../support/developed";
 import { openingCut, pipeJob, planeCut } from "../../support/pipeJob";
+import { shownOf } from "./shownOf";
 
 let asked: (() => void)[] = [];
 
@@ -16,13 +13,6 @@ beforeEach(() => {
   vi.spyOn(window, "clearTimeout").mockImplementation((number) => void asked.splice(Number(number) - 1, 1));
 });
 afterEach(() => vi.restoreAllMocks());
-
-function shownOf(job: Job): Shown {
-  const development = developed(job);
-  const options = { width: 300, height: 200 };
-  const drawn = board(development, options);
-  return { development, fit: drawn, drawn, whole: drawn.bounds, view: drawn.bounds, size: options, px: 3, options };
-}
 
 /** Lets the page rest (jsdom does not know when it is idle) until nothing more is asked for; how often it did. */
 function idled(): number {
@@ -51,4 +41,21 @@ test("nothing is rehearsed while a hand drags, nor after it was left off", () =>
   useInMotion.setState({ by: null });
   rehearse(shown)();
   expect(idled()).toBe(0);
+});
+
+test("a long rest serves for as many as it has room for", async () => {
+  const asked: IdleRequestCallback[] = [];
+  vi.resetModules();
+  vi.stubGlobal("requestIdleCallback", (run: IdleRequestCallback) => asked.push(run));
+  const { rehearse } = await import("../../../src/app/handles/rehearsal");
+  rehearse(shownOf(pipeJob({ diameter: 50, length: 200, cuts: [planeCut({ height: 100 })] })));
+  let rests = 0;
+  for (let run = asked.shift(); run; run = asked.shift()) {
+    let left = 33;
+    run({ didTimeout: false, timeRemaining: () => (left -= 3) });
+    rests += 1;
+  }
+  // After six of them, 3 ms each, 15 ms are left; 40 take seven rests.
+  expect(rests).toBe(7);
+  vi.unstubAllGlobals();
 });
