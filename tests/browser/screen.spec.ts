@@ -81,6 +81,27 @@ test("at 320 px no margin of any purpose is cut off at the side", async ({ page 
   }
 });
 
+for (const width of [320, 390, 768]) {
+  test(`at ${width} px the name of each reading ends before its field, which holds five figures`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 700 });
+    await page.goto("/#check");
+    await expect(page.locator(".readings")).toBeVisible();
+    const rows = await page.locator(".readings tr:has(input)").evaluateAll((all) =>
+      all.map((row) => {
+        const name = document.createRange();
+        name.selectNodeContents(row.querySelector("th") ?? row);
+        const field = (row.querySelector("input") as HTMLElement).getBoundingClientRect();
+        return { name: name.getBoundingClientRect().right, field: field.left, room: field.width };
+      }),
+    );
+    expect(rows.length).toBeGreaterThan(15);
+    for (const { name, field, room } of rows) {
+      expect(name).toBeLessThan(field);
+      expect(room).toBeGreaterThan(50);
+    }
+  });
+}
+
 test("on a phone the rod stays under the thumb while the description is read", async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await page.goto("/");
