@@ -12,7 +12,7 @@ interface Step {
 }
 
 /** One row for each older version, oldest first: STEPS[n - 1] leads from version n to n + 1. */
-const STEPS: readonly Step[] = [{ newFields: ["development", "drawing", "fabrication", "marking", "readings"], up: fromVersion1 }];
+const STEPS: readonly Step[] = [{ newFields: ["development", "drawing", "fabrication", "marking", "readings", "exercise"], up: fromVersion1 }];
 
 /** The version of job files written now. */
 export const PRESENT_VERSION = STEPS.length + 1;
