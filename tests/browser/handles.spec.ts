@@ -163,8 +163,12 @@ test.describe("under a finger", () => {
     expect(await boardTop()).toBe(stood);
     expect(Number(await field(page, "branch.height").inputValue()) % 1).toBe(0);
     // Without snapping the same hand meets hundredths.
-    await page.getByRole("button", { name: "Snap" }).tap();
-    await expect(page.getByRole("button", { name: "Snap" })).toHaveAttribute("aria-pressed", "false");
+    const snap = page.getByRole("button", { name: "Snap" });
+    // Where other work holds the machine up, the browser takes a touch for no tap: then it is tapped again.
+    await expect(async () => {
+      if ((await snap.getAttribute("aria-pressed")) === "true") await snap.tap();
+      await expect(snap).toHaveAttribute("aria-pressed", "false", { timeout: 1000 });
+    }).toPass();
     // The page may still be moving after the tap: the finger takes hold again until it has the handle.
     await expect(async () => {
       await handle.scrollIntoViewIfNeeded();

@@ -14,7 +14,8 @@ const left = new Map<string, number>();
 
 /**
  * Drags the handles of the board a little where nobody sees it, while nobody waits: browsers make fast code of what has run a few times,
- * and so the first drag does not begin with a jerk. Once for each kind of job; returns how to leave off.
+ * and so the first drag does not begin with a jerk. Once for each kind of job, and no more once it has been dragged by hand; returns how to
+ * leave off.
  */
 export function rehearse(shown: Shown): () => void {
   const kind = kindOf(shown.development.job);
@@ -22,7 +23,8 @@ export function rehearse(shown: Shown): () => void {
   let request = 0;
   let unseen: UnseenBoard | null = null;
   const next = () => {
-    if (turns() > 0 && useInMotion.getState().by === null) request = whenIdle(some);
+    if (useInMotion.getState().by !== null) left.set(kind, 0);
+    if (turns() > 0) request = whenIdle(some);
     else unseen?.clear();
   };
   const some = (rest?: IdleDeadline) => {
