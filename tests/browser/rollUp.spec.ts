@@ -114,3 +114,22 @@ test("on a phone a verb opens it, and a finger turns it", async ({ browser, base
   await expect.poll(() => drawing(page)).not.toBe(before);
   await context.close();
 });
+
+test("the verb that a board without room brings waits until what is pressed just then has been taken", async ({ page }) => {
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.goto("/");
+  const diameter = page.getByRole("textbox", { name: "Diameter", exact: true });
+  await diameter.focus();
+  await expect(page.locator(".board-corner")).toBeVisible();
+  await diameter.fill("60");
+  const verb = page.getByRole("banner").getByRole("button", { name: "Examples", exact: true });
+  await verb.hover();
+  const stood = await verb.boundingBox();
+  await page.mouse.down();
+  await expect(page.locator(".board-corner")).toHaveCount(0);
+  expect(await verb.boundingBox()).toEqual(stood);
+  await page.mouse.up();
+  await expect(page.getByRole("dialog", { name: "Examples" })).toBeVisible();
+  await page.keyboard.press("Escape");
+  await expect(page.getByRole("banner").getByRole("button", { name: "Roll up" })).toBeVisible();
+});

@@ -3,6 +3,7 @@ import type { Board } from "../../drawing/board/board";
 import type { Box } from "../../drawing/box";
 import { SmoothDetails } from "../board/smooth/SmoothDetails";
 import { useSmooth } from "../board/smooth/shown";
+import { afterPress } from "../screen/afterPress";
 import type { Size } from "../screen/useSize";
 import { useRollUpPlace } from "./place";
 import { placeOnBoard } from "./placeOnBoard";
@@ -27,7 +28,7 @@ export const BoardCorner = memo(function BoardCorner({ board, view, size, px, aw
   const fits = place !== null;
   const onBoard = useRollUpPlace((state) => state.onBoard);
   // How far the curve strays, once said at the foot of the board, stays there: what it takes of the board's height decides whether it fits.
-  useEffect(() => useRollUpPlace.setState((was) => ({ onBoard: fits && (was.onBoard || !smooth) })), [fits, smooth]);
+  useEffect(() => afterPress(() => useRollUpPlace.setState((was) => ({ onBoard: fits && (was.onBoard || !smooth) }))), [fits, smooth]);
   if (!place || !onBoard || (away && !smooth)) return null;
   return (
     <div className="board-corner" data-over={away || undefined} style={place}>

@@ -1,6 +1,7 @@
 import { defaultJob, type Development, type Job } from "../../core/index";
 import { patternAllowances } from "../../drawing/pattern/patternAllowances";
 import { useAllowances } from "../board/allowances";
+import { afterPress } from "../screen/afterPress";
 import { words } from "../words/interface";
 import { attempt, make, type Change, type Fault } from "./attempt";
 import { createAutosave } from "./autosave";
@@ -18,7 +19,7 @@ export const autosave = createAutosave({
     if (!whether && !storageFails) say({ kind: "no-storage" });
     storageFails = !whether;
   },
-  left: () => void lookForEarlier(autosave.slot.key()),
+  left: () => afterPress(() => void lookForEarlier(autosave.slot.key())),
 });
 
 let history = createHistory(useApp.getState().development.job);
